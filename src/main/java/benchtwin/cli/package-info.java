@@ -1,0 +1,2 @@
+/** The command line: options, printing and exit codes. Computes nothing. */
+package benchtwin.cli;

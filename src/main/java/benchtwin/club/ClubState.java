@@ -1,0 +1,24 @@
+package benchtwin.club;
+
+/** What state a recorded club is in. */
+public enum ClubState implements Word {
+    /** The player uses it. */
+    IN_PLAY("in play"),
+    /** A second of a club in play. */
+    BACKUP("backup"),
+    /** Broken, cracked or bent out of use. */
+    DAMAGED("damaged"),
+    /** Read as a shaft with grip and sleeve, the head off. */
+    STRIPPED("stripped");
+
+    private final String word;
+
+    ClubState(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+}
