@@ -4,6 +4,7 @@ import static java.lang.Math.cos;
 import static java.lang.Math.sin;
 import static java.lang.Math.toRadians;
 
+import benchtwin.club.AngleReading;
 import benchtwin.club.Hand;
 import benchtwin.club.MeasuredSetting;
 import benchtwin.club.Ring;
@@ -11,6 +12,7 @@ import benchtwin.club.Sleeve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The settings of an adjustable sleeve and what each does. Settings count from 1; a two-ring setting is written
@@ -106,6 +108,44 @@ public final class SleeveSettings {
             }
         }
         return counted == 0 ? HoselTilt.NONE : new HoselTilt(upright / counted, forward / counted);
+    }
+
+    /**
+     * What a setting does to a head's angles, from the setting its angles were read at.
+     * @param sleeve the sleeve
+     * @param hand   the head's hand
+     * @param readAt the setting the head was read at; empty when nobody recorded it, and then the mean of all settings
+     *               stands in
+     * @param label  the setting wanted
+     * @return the change; empty when the sleeve does not know one of the two settings
+     */
+    public static Optional<Setup.Aim> aim(Sleeve sleeve, Hand hand, Optional<String> readAt, String label) {
+        if (!sleeve.measured().isEmpty()) {
+            return measuredAim(sleeve, readAt, label);
+        }
+        Optional<HoselTilt> from = readAt.isPresent() ? tilt(sleeve, readAt.get(), hand)
+            : Optional.of(mean(sleeve, hand));
+        return from.flatMap(start -> tilt(sleeve, label, hand).map(to -> new Setup.Tilted(to.minus(start))));
+    }
+
+    private static Optional<Setup.Aim> measuredAim(Sleeve sleeve, Optional<String> readAt, String label) {
+        Optional<MeasuredSetting> to = measured(sleeve, label);
+        Optional<MeasuredSetting> from = readAt.isPresent() ? measured(sleeve, readAt.get())
+            : Optional.of(meanOf(sleeve.measured()));
+        if (to.isEmpty() || from.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Setup.Shifted(to.get().dLoftDeg() - from.get().dLoftDeg(),
+            to.get().dLieDeg() - from.get().dLieDeg(),
+            to.get().dFaceDeg().orElse(Double.NaN) - from.get().dFaceDeg().orElse(Double.NaN),
+            to.get().reading() == AngleReading.SQUARE));
+    }
+
+    private static MeasuredSetting meanOf(List<MeasuredSetting> rows) {
+        double loft = rows.stream().mapToDouble(MeasuredSetting::dLoftDeg).average().orElseThrow();
+        double lie = rows.stream().mapToDouble(MeasuredSetting::dLieDeg).average().orElseThrow();
+        double face = rows.stream().mapToDouble(row -> row.dFaceDeg().orElse(Double.NaN)).average().orElseThrow();
+        return new MeasuredSetting("mean", loft, lie, OptionalDouble.of(face), rows.get(0).reading());
     }
 
     private static int parseSetting(String text) {

@@ -1,0 +1,60 @@
+package benchtwin.match;
+
+import benchtwin.club.Quantity;
+import benchtwin.club.Target;
+import benchtwin.club.Wanted;
+
+/**
+ * The miss as a sum of squares: each targeted quantity's weighted squared deviation over the sum of weights, so that the
+ * terms add up to miss². Targets are held less what is carried over, so that they compare with what the model says.
+ */
+final class CostTerms {
+
+    private final double[] want = new double[Quantity.values().length];
+    private final double[] scale = new double[Quantity.values().length];
+
+    CostTerms(Target target, double[] carried) {
+        double total = target.totalWeight();
+        target.wanted().forEach((quantity, wanted) -> {
+            int q = quantity.ordinal();
+            want[q] = wanted.value() - carried[q];
+            scale[q] = wanted.weight() / (total * wanted.tolerance() * wanted.tolerance());
+        });
+    }
+
+    /**
+     * One term of miss².
+     * @param quantity which
+     * @param modelled what the model says, nothing carried over
+     * @return 0 or more; 0 for a quantity that is not targeted
+     */
+    double of(Quantity quantity, double modelled) {
+        int q = quantity.ordinal();
+        if (scale[q] == 0) {
+            return 0;
+        }
+        double off = modelled - want[q];
+        return scale[q] * off * off;
+    }
+
+    boolean counts(Quantity quantity) {
+        return scale[quantity.ordinal()] > 0;
+    }
+
+    double want(Quantity quantity) {
+        return want[quantity.ordinal()];
+    }
+
+    /** miss² of predicted values with the carried part already in them. */
+    static double missSquared(Target target, double[] predicted) {
+        double sum = 0;
+        for (var entry : target.wanted().entrySet()) {
+            Wanted wanted = entry.getValue();
+            if (wanted.weight() > 0) {
+                double d = wanted.deviation(predicted[entry.getKey().ordinal()]);
+                sum += wanted.weight() * d * d;
+            }
+        }
+        return sum / target.totalWeight();
+    }
+}

@@ -1,0 +1,47 @@
+package benchtwin.match;
+
+import benchtwin.club.Quantity;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The answer to a match.
+ * @param favourite    what the twin is made of
+ * @param keep         what it keeps
+ * @param results      the nearest, least cost first
+ * @param belowTheLine options that are promised elsewhere or cannot be ready in time, with the reason
+ * @param ruledOut     how many parts were ruled out, by reason
+ * @param considered   how many parts (for a backup: pairs) were considered
+ * @param pastLimit    how many bendable heads would need more bend than their limit leaves
+ * @param proven       that no plan on the grid a person can set costs less than those shown
+ * @param notes        what could not be matched or was assumed
+ * @param carried      what the model misses on the old club and is carried over
+ */
+public record MatchAnswer(Favourite favourite, Keep keep, List<Ranked> results, List<Below> belowTheLine,
+                          Map<String, Integer> ruledOut, long considered, int pastLimit, boolean proven,
+                          List<String> notes, Map<Quantity, Double> carried) {
+
+    /**
+     * An option below the line.
+     * @param option the option
+     * @param reason why it stands there
+     */
+    public record Below(Ranked option, String reason) {
+    }
+
+    /**
+     * Whether anything is inside tolerance.
+     * @return true when at least one result is
+     */
+    public boolean hasSuitable() {
+        return results.stream().anyMatch(Ranked::isWithinTolerance);
+    }
+
+    /**
+     * Whether the answer is a choice to try on the shaft: the leaders' every step can be undone freely.
+     * @return true when there are at least two and the first three, as far as there are, are such
+     */
+    public boolean isToTry() {
+        return results.size() > 1 && results.stream().limit(3).allMatch(r -> r.plan().isUndoneFreely());
+    }
+}

@@ -1,0 +1,166 @@
+package benchtwin.match;
+
+import benchtwin.club.Ring;
+import benchtwin.club.Sleeve;
+import benchtwin.club.Step;
+import benchtwin.club.StepKind;
+import benchtwin.measure.LengthText;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts a found plan into bench words, in working order. */
+final class PlanWords {
+
+    /** The order in which work is done. */
+    private static final List<StepKind> WORKING_ORDER = List.of(StepKind.PULL_GRAPHITE, StepKind.PULL_STEEL,
+        StepKind.BEND_WOOD, StepKind.BEND_IRON, StepKind.TIP_TRIM, StepKind.REAM, StepKind.SHIM, StepKind.TIP_WEIGHT,
+        StepKind.WEIGHT_SCREW, StepKind.HOT_MELT, StepKind.BOND, StepKind.SWAP_HEAD, StepKind.SLEEVE_SETTING,
+        StepKind.LEAD_TAPE, StepKind.BUTT_CUT, StepKind.EXTENSION, StepKind.REGRIP);
+    private static final Map<StepKind, Integer> PLACE = new EnumMap<>(StepKind.class);
+
+    static {
+        for (int i = 0; i < WORKING_ORDER.size(); i++) {
+            PLACE.put(WORKING_ORDER.get(i), i);
+        }
+    }
+
+    private final ShopSettings shop;
+
+    PlanWords(ShopSettings shop) {
+        this.shop = shop;
+    }
+
+    /**
+     * The plan.
+     * @param found as searched
+     * @return its steps with minutes
+     */
+    Plan of(FoundPlan found) {
+        List<Step> steps = new ArrayList<>(found.candidate().joining());
+        bends(found, steps);
+        setting(found, steps);
+        masses(found, steps);
+        cuts(found, steps);
+        steps.sort(Comparator.comparing(step -> PLACE.get(step.kind())));
+        double minutes = steps.stream().mapToDouble(Step::minutes).sum();
+        return new Plan(steps, minutes, found.readyMinutes());
+    }
+
+    private Step step(StepKind kind, String format, Object... args) {
+        return new Step(kind, String.format(Locale.ROOT, format, args), shop.minutes().get(kind));
+    }
+
+    private void bends(FoundPlan found, List<Step> steps) {
+        double lie = found.angle().lieSteps() * shop.bendStepDeg();
+        double turn = found.angle().turnSteps() * shop.bendStepDeg();
+        String lieWords = lie == 0 ? "" : String.format(Locale.ROOT, "lie %.1f° %s", Math.abs(lie),
+            lie > 0 ? "upright" : "flat");
+        if (found.candidate().head().isWood()) {
+            String face = turn == 0 ? "" : String.format(Locale.ROOT, "face %.1f° %s", Math.abs(turn),
+                turn > 0 ? "closed" : "open");
+            String both = lieWords + (lie != 0 && turn != 0 ? ", " : "") + face;
+            if (!both.isEmpty()) {
+                steps.add(step(StepKind.BEND_WOOD, "Bend %s, then read.", both));
+            }
+            return;
+        }
+        if (turn != 0) {
+            steps.add(step(StepKind.BEND_IRON, "Bend loft %.1f° %s, then read.", Math.abs(turn),
+                turn > 0 ? "weak" : "strong"));
+        }
+        if (lie != 0) {
+            steps.add(step(StepKind.BEND_IRON, "Bend %s, then read.", lieWords));
+        }
+    }
+
+    private void setting(FoundPlan found, List<Step> steps) {
+        String label = found.angle().setting();
+        if (label == null) {
+            return;
+        }
+        Sleeve sleeve = found.candidate().sleeve().orElseThrow();
+        boolean same = found.candidate().settingNow().equals(Optional.of(label));
+        String words = settingWords(sleeve, label);
+        if (same) {
+            return;
+        }
+        String turns = sleeve.turnsShaft() ? " Grip and markings turn with it." : "";
+        steps.add(step(StepKind.SLEEVE_SETTING, "Set %s.%s", words, turns));
+    }
+
+    /**
+     * A setting in words.
+     * @param sleeve the sleeve
+     * @param label  its setting
+     * @return for instance {@code the outer ring at 3 of 6, the inner ring at 5 of 5}
+     */
+    static String settingWords(Sleeve sleeve, String label) {
+        List<Ring> rings = sleeve.rings();
+        String[] parts = label.split("/");
+        if (rings.size() == 2 && parts.length == 2) {
+            return "the outer ring at %s of %d, the inner ring at %s of %d".formatted(parts[0].strip(),
+                rings.get(0).settings(), parts[1].strip(), rings.get(1).settings());
+        }
+        if (rings.size() == 1) {
+            return "the sleeve at %s of %d".formatted(label, rings.get(0).settings());
+        }
+        return "the sleeve at " + label;
+    }
+
+    private void masses(FoundPlan found, List<Step> steps) {
+        HeadMass.Option mass = found.mass();
+        for (HeadMass.PortChoice choice : mass.ports()) {
+            if (choice.isChanged()) {
+                steps.add(step(StepKind.WEIGHT_SCREW, "Change the weight in port %s: %s g out, %s g in (%s).",
+                    choice.port().type(), grams(choice.port().massG()), grams(choice.massG()), choice.weight().tag()));
+            }
+        }
+        if (mass.tapeG() > 0) {
+            steps.add(step(StepKind.LEAD_TAPE, "Add %s g of lead tape to the head.", grams(mass.tapeG())));
+        }
+        if (mass.meltG() > 0) {
+            steps.add(step(StepKind.HOT_MELT, "Add %s g of hot melt in the head.", grams(mass.meltG())));
+        }
+    }
+
+    private void cuts(FoundPlan found, List<Step> steps) {
+        Cut cut = found.cut();
+        if (cut.tipTrimMm() > 0) {
+            steps.add(step(StepKind.TIP_TRIM, "Trim %s off the tip.", trim(cut.tipTrimMm())));
+        }
+        if (cut.tipWeight() != null) {
+            steps.add(step(StepKind.TIP_WEIGHT, "Put the %s g weight (%s) in the tip; its flange lifts the shaft 1 mm.",
+                grams(cut.tipWeightG()), cut.tipWeight().tag()));
+        }
+        if (cut.buttCutMm() > 0) {
+            steps.add(step(StepKind.BUTT_CUT, "Cut %s off the butt.", butt(cut.buttCutMm())));
+        }
+        if (cut.extensionMm() > 0) {
+            steps.add(step(StepKind.EXTENSION, "Extend the butt by %s (about %s g).", butt(cut.extensionMm()),
+                grams(cut.extensionMassG())));
+        }
+        if (cut.regrip()) {
+            steps.add(step(StepKind.REGRIP, "Take the grip off before the butt is touched and mount it again."));
+        }
+    }
+
+    private static String grams(double grams) {
+        return grams == Math.rint(grams) ? String.format(Locale.ROOT, "%.0f", grams)
+            : String.format(Locale.ROOT, "%.1f", grams);
+    }
+
+    private static String trim(double mm) {
+        return "%s in (%s mm)".formatted(LengthText.inchesAndSixteenths(mm), String.format(Locale.ROOT, "%.1f", mm));
+    }
+
+
+    private static String butt(double mm) {
+        return mm == Math.rint(mm) ? String.format(Locale.ROOT, "%.0f mm", mm)
+            : "%s in (%s mm)".formatted(LengthText.inchesAndSixteenths(mm), String.format(Locale.ROOT, "%.1f", mm));
+    }
+}

@@ -1,0 +1,290 @@
+package benchtwin.match;
+
+import benchtwin.club.Grip;
+import benchtwin.club.Head;
+import benchtwin.club.HeadCondition;
+import benchtwin.club.Inventory;
+import benchtwin.club.Quantity;
+import benchtwin.club.RecordedClub;
+import benchtwin.club.Shaft;
+import benchtwin.club.Sleeve;
+import benchtwin.club.Step;
+import benchtwin.club.StepKind;
+import benchtwin.mechanics.Assembler;
+import benchtwin.mechanics.CutClub;
+import benchtwin.mechanics.Setup;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Rules out parts that cannot fit, by reason, and joins the rest into candidates. */
+final class Screening {
+
+    private final Favourite favourite;
+    private final Inventory inventory;
+    private final boolean otherModels;
+    private final Joining joining;
+    private final Set<String> headsInClubs = new HashSet<>();
+    private final Set<String> shaftsInClubs = new HashSet<>();
+
+    Screening(Favourite favourite, Inventory inventory, boolean otherModels, ShopSettings shop) {
+        this.favourite = favourite;
+        this.inventory = inventory;
+        this.otherModels = otherModels;
+        this.joining = new Joining(shop);
+        for (RecordedClub club : inventory.clubs()) {
+            club.newest().head().ifPresent(headsInClubs::add);
+            club.newest().shaft().ifPresent(shaftsInClubs::add);
+        }
+    }
+
+    /**
+     * Heads for the old shaft.
+     * @return candidates and counts
+     */
+    Screened headsForTheOldShaft() {
+        Shaft shaft = favourite.shaft().orElseThrow();
+        Screened.Collector collector = new Screened.Collector();
+        for (Head head : inventory.heads()) {
+            Optional<String> reason = whyNot(head);
+            if (reason.isPresent()) {
+                collector.out(reason.get());
+                continue;
+            }
+            List<Candidate> ways = onOldShaft(head, shaft);
+            if (ways.isEmpty()) {
+                collector.out(noWay(head));
+            } else {
+                collector.in(ways, isPromised(head.keeping().reservedFor()));
+            }
+        }
+        return collector.done();
+    }
+
+    /**
+     * Shafts for the old head.
+     * @return candidates and counts
+     */
+    Screened shaftsForTheOldHead() {
+        Head head = favourite.head().orElseThrow();
+        Screened.Collector collector = new Screened.Collector();
+        for (Shaft shaft : inventory.shafts()) {
+            Optional<String> reason = whyNot(shaft);
+            if (reason.isPresent()) {
+                collector.out(reason.get());
+                continue;
+            }
+            List<Candidate> ways = onOldHead(head, shaft);
+            List<Candidate> longEnough = ways.stream().filter(this::isLongEnough).toList();
+            if (longEnough.isEmpty()) {
+                collector.out(ways.isEmpty() ? noWay(head) : RuleOut.TOO_SHORT.word());
+            } else {
+                collector.in(longEnough, isPromised(shaft.keeping().reservedFor()));
+            }
+        }
+        return collector.done();
+    }
+
+    /**
+     * Why a head is out of the question.
+     * @return the reason, or empty
+     */
+    Optional<String> whyNot(Head head) {
+        if (head.category() != favourite.category()) {
+            return Optional.of(RuleOut.OTHER_CATEGORY.word());
+        }
+        if (head.hand() != favourite.hand()) {
+            return Optional.of(RuleOut.WRONG_HAND.word());
+        }
+        if (favourite.number().isPresent() && head.number().isPresent()
+            && !favourite.number().get().equalsIgnoreCase(head.number().get())) {
+            return Optional.of(RuleOut.OTHER_NUMBER.word());
+        }
+        if (!otherModels && favourite.head().isPresent() && !favourite.head().get().model().equals(head.model())) {
+            return Optional.of(RuleOut.OTHER_MODEL.word());
+        }
+        if (head.condition() == HeadCondition.CRACKED) {
+            return Optional.of(RuleOut.CRACKED.word());
+        }
+        if (headsInClubs.contains(head.tag())) {
+            return Optional.of(RuleOut.IN_A_CLUB.word());
+        }
+        return missing(head).map(what -> RuleOut.NOT_MEASURED.word() + " (" + what + ")");
+    }
+
+    private Optional<String> missing(Head head) {
+        if (head.isWood() != favourite.reading().isWood()) {
+            return Optional.of("angles in a comparable reading");
+        }
+        if (wants(Quantity.LOFT) && head.angles().loftDeg().isEmpty()) {
+            return Optional.of("loft");
+        }
+        if (wants(Quantity.LIE) && head.angles().lieDeg().isEmpty()) {
+            return Optional.of("lie");
+        }
+        if (wants(Quantity.FACE) && head.angles().faceDeg().isEmpty()) {
+            return Optional.of("face");
+        }
+        if (wants(Quantity.BOUNCE) && head.angles().bounceDeg().isEmpty()) {
+            return Optional.of("bounce");
+        }
+        if (head.massG().isEmpty() && (wants(Quantity.SWING_WEIGHT) || wants(Quantity.TOTAL_MASS))) {
+            return Optional.of("mass");
+        }
+        boolean seatUnknown = head.seat().isPresent() && head.seat().get().toGroundMm().isEmpty();
+        boolean boreUnknown = head.bore().isPresent() && head.bore().get().toGroundMm().isEmpty();
+        return seatUnknown || boreUnknown ? Optional.of("hosel to ground") : Optional.empty();
+    }
+
+    private boolean wants(Quantity quantity) {
+        return favourite.target().of(quantity).filter(w -> w.weight() > 0).isPresent();
+    }
+
+    /**
+     * Why a shaft is out of the question.
+     * @return the reason, or empty
+     */
+    Optional<String> whyNot(Shaft shaft) {
+        if (!shaft.meantFor().isEmpty() && !shaft.meantFor().contains(favourite.category())) {
+            return Optional.of(RuleOut.NOT_MEANT_FOR.word());
+        }
+        if (!otherModels && favourite.shaft().isPresent() && !favourite.shaft().get().model().equals(shaft.model())) {
+            return Optional.of(RuleOut.OTHER_MODEL.word());
+        }
+        if (shaftsInClubs.contains(shaft.tag())) {
+            return Optional.of(RuleOut.IN_A_CLUB.word());
+        }
+        if (shaft.massG().isEmpty()) {
+            return Optional.of(RuleOut.NOT_MEASURED.word() + " (mass)");
+        }
+        boolean readable = shaft.frequencies().stream()
+            .anyMatch(f -> f.clampMm().isPresent() || f.freeLengthMm().isPresent());
+        if (wants(Quantity.FREQUENCY) && !readable) {
+            return Optional.of(RuleOut.NOT_MEASURED.word() + " (frequency with its clamp)");
+        }
+        return Optional.empty();
+    }
+
+    private boolean isLongEnough(Candidate candidate) {
+        if (!wants(Quantity.LENGTH)) {
+            return true;
+        }
+        CutClub club = new CutClub(candidate.assembly(), Setup.plain(favourite.tapeLayers(), 0),
+            favourite.condition().clampMm());
+        double wanted = favourite.target().of(Quantity.LENGTH).orElseThrow().value();
+        return club.lengthMm(Double.NaN) + LONGEST_EXTENSION_MM >= wanted;
+    }
+
+    /** No extension is longer: 1 in on steel. */
+    private static final double LONGEST_EXTENSION_MM = 25.4;
+
+    boolean isPromised(Optional<String> reservedFor) {
+        return reservedFor.isPresent() && !reservedFor.equals(favourite.player())
+            && !reservedFor.get().equals(favourite.name());
+    }
+
+    private String noWay(Head head) {
+        return head.seat().isPresent() ? RuleOut.NO_SLEEVE.word() : RuleOut.TIP.word();
+    }
+
+    private List<Candidate> onOldShaft(Head head, Shaft shaft) {
+        Optional<Sleeve> on = favourite.sleeve();
+        if (on.isPresent() && on.get().fits(head)) {
+            return List.of(Candidate.of(head, shaft, on, favourite.grip(), List.of(joining.screwOn(head, on.get())),
+                favourite.setting(), false, false, false));
+        }
+        Step pull = joining.pull(shaft, on.map(s -> "sleeve " + s.name()).orElse(
+            favourite.head().map(h -> "head " + h.tag()).orElse("its head")));
+        List<Candidate> ways = new ArrayList<>();
+        for (Way way : ways(head, shaft, Optional.empty())) {
+            List<Step> steps = new ArrayList<>(List.of(pull));
+            steps.addAll(way.steps());
+            ways.add(Candidate.of(head, shaft, way.sleeve(), favourite.grip(), steps, Optional.empty(), true, false,
+                false));
+        }
+        return ways;
+    }
+
+    private List<Candidate> onOldHead(Head head, Shaft shaft) {
+        List<Candidate> ways = new ArrayList<>();
+        Shaft broken = favourite.shaft().orElse(shaft);
+        Optional<Sleeve> old = head.seat().isPresent() ? favourite.sleeve() : Optional.empty();
+        for (Way way : ways(head, shaft, old)) {
+            List<Step> steps = new ArrayList<>();
+            if (head.seat().isEmpty()) {
+                steps.add(joining.pullStub(broken, "head " + head.tag()));
+            } else if (way.reusesOldSleeve()) {
+                steps.add(joining.pullStub(broken, "sleeve " + old.orElseThrow().name()));
+            }
+            steps.addAll(way.steps());
+            ways.add(withGrip(head, shaft, way, steps));
+        }
+        return ways;
+    }
+
+    /** Joins a shaft from the drawer to a head, the grip included. */
+    Candidate withGrip(Head head, Shaft shaft, Way way, List<Step> joinSteps) {
+        List<Step> steps = new ArrayList<>(joinSteps);
+        Optional<Grip> on = shaft.gripOn().flatMap(inventory::grip);
+        boolean keepsGrip = on.isPresent() && (favourite.grip().isEmpty()
+            || favourite.grip().get().model().equals(on.get().model()));
+        Optional<Grip> grip = keepsGrip ? on : favourite.grip();
+        if (!keepsGrip) {
+            steps.add(joining.step(StepKind.REGRIP, grip.map(g -> "Mount grip %s.".formatted(g.tag()))
+                .orElse("Mount the grip.")));
+        }
+        return Candidate.of(head, shaft, way.sleeve(), grip, steps, Optional.empty(), way.tipFree(), way.tipFree(),
+            !keepsGrip);
+    }
+
+    /**
+     * One way to join a shaft from the drawer to a head.
+     * @param sleeve          the sleeve between them
+     * @param steps           the steps
+     * @param tipFree         whether the tip is out of everything at some point
+     * @param reusesOldSleeve whether the old club's sleeve is freed and used
+     */
+    record Way(Optional<Sleeve> sleeve, List<Step> steps, boolean tipFree, boolean reusesOldSleeve) {
+    }
+
+    /**
+     * Every way to join a shaft to a head.
+     * @param old the old club's sleeve when it can be freed for this
+     * @return none when they do not go together
+     */
+    List<Way> ways(Head head, Shaft shaft, Optional<Sleeve> old) {
+        boolean inTheOldClub = favourite.shaft().equals(Optional.of(shaft));
+        Optional<Sleeve> on = inTheOldClub ? Optional.empty() : shaft.sleeveOn().flatMap(inventory::sleeve);
+        if (on.isPresent() && on.get().fits(head)) {
+            return List.of(new Way(on, List.of(joining.screwOn(head, on.get())), false, false));
+        }
+        List<Step> free = new ArrayList<>();
+        if (!inTheOldClub && shaft.sleeveOn().isPresent()) {
+            free.add(joining.pull(shaft, "sleeve " + shaft.sleeveOn().get()));
+        }
+        List<Way> ways = new ArrayList<>();
+        if (head.bore().isPresent()) {
+            joining.bondHead(shaft, head).ifPresent(bond -> ways.add(new Way(Optional.empty(), join(free, bond), true,
+                false)));
+            return ways;
+        }
+        for (Sleeve sleeve : inventory.sleeves()) {
+            if (sleeve.fits(head) && sleeve.count().orElse(1) > 0) {
+                joining.bondSleeve(shaft, sleeve).ifPresent(bond -> ways.add(
+                    new Way(Optional.of(sleeve), join(join(free, bond), List.of(joining.screwOn(head, sleeve))), true,
+                        false)));
+            }
+        }
+        old.filter(sleeve -> sleeve.fits(head)).ifPresent(sleeve -> joining.bondSleeve(shaft, sleeve).ifPresent(bond ->
+            ways.add(new Way(old, join(join(free, bond), List.of(joining.screwOn(head, sleeve))), true, true))));
+        return ways;
+    }
+
+    private static List<Step> join(List<Step> first, List<Step> then) {
+        List<Step> all = new ArrayList<>(first);
+        all.addAll(then);
+        return all;
+    }
+}
