@@ -1,2 +1,88 @@
 package benchtwin.cli;
-public final class Main { public static void main(String[] a) { System.out.println("x"); } }
+
+import benchtwin.bench.BadInput;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line. Exit status: 0 done, 1 nothing suitable found, 2 bad input. */
+@Command(name = "benchtwin", mixinStandardHelpOptions = true, versionProvider = Version.class,
+    subcommands = {MatchCommand.class, PredictCommand.class, StockCommand.class, HelpCommand.class},
+    description = "Finds the head, shaft and bend plan nearest a golf club that is to be made again.",
+    synopsisSubcommandLabel = "COMMAND", footer = {"", "Example:",
+        "  benchtwin match --stock inventory-samples --club TAG"})
+public final class Main implements Runnable {
+
+    /** Done. */
+    static final int DONE = 0;
+    /** Nothing suitable found. */
+    static final int NOTHING_SUITABLE = 1;
+    /** Bad input. */
+    static final int BAD_INPUT = 2;
+
+    @Spec
+    private CommandSpec spec;
+
+    /**
+     * Runs a command and ends the program with its status.
+     * @param args the command line
+     */
+    public static void main(String[] args) {
+        PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        int status = run(out, err, args);
+        out.flush();
+        System.exit(status);
+    }
+
+    /**
+     * Runs a command.
+     * @param out  where answers go
+     * @param err  where complaints go
+     * @param args the command line
+     * @return the exit status
+     */
+    public static int run(PrintStream out, PrintStream err, String... args) {
+        PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
+        PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        CommandLine line = new CommandLine(new Main());
+        line.setOut(answers);
+        line.setErr(complaints);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(Page.WIDTH);
+        line.setParameterExceptionHandler(Main::badOption);
+        line.setExecutionExceptionHandler(Main::failed);
+        int status = line.execute(args);
+        answers.flush();
+        complaints.flush();
+        return status;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static int badOption(ParameterException problem, String[] args) {
+        CommandLine line = problem.getCommandLine();
+        line.getErr().println("benchtwin: " + problem.getMessage());
+        line.getErr().println("See: " + line.getCommandSpec().qualifiedName() + " --help");
+        return BAD_INPUT;
+    }
+
+    private static int failed(Exception problem, CommandLine line, CommandLine.ParseResult result) {
+        if (problem instanceof BadInput bad) {
+            bad.messages().forEach(message -> line.getErr().println("benchtwin: " + message));
+            return BAD_INPUT;
+        }
+        line.getErr().println("benchtwin: this is a fault of the program, not of your input: " + problem);
+        line.getErr().println("Nothing was changed. Please report the line above with the command you typed.");
+        return BAD_INPUT;
+    }
+}

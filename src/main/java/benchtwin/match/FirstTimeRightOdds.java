@@ -6,6 +6,7 @@ import benchtwin.club.Wanted;
 import benchtwin.mechanics.Factor;
 import benchtwin.mechanics.Origin;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,8 @@ final class FirstTimeRightOdds {
     /** A reading taken four times and averaged is half as uncertain. */
     private static final double MEAN_OF_FOUR = 0.5;
     private static final double WORTH_SAYING = 0.005;
+    /** How many measurements are worked out in full: those that take away most variance. */
+    private static final int IDEAS_TRIED = 4;
 
     static {
         GROUPS.put("angles", EnumSet.of(Quantity.LOFT, Quantity.LIE, Quantity.FACE, Quantity.BOUNCE));
@@ -103,21 +106,43 @@ final class FirstTimeRightOdds {
     private static Optional<FirstTimeRight.MeasureNext> measureNext(List<Quantity> lasting, Target target,
                                                                     double[] predicted,
                                                                     List<Contribution> contributions, double now) {
-        FirstTimeRight.MeasureNext best = null;
+        double[] variance = new double[Quantity.values().length];
+        for (Quantity quantity : lasting) {
+            double u = Propagation.u(contributions, quantity, true);
+            variance[quantity.ordinal()] = u * u;
+        }
+        List<Idea> ideas = new ArrayList<>();
         for (int k = 0; k < contributions.size(); k++) {
             Contribution contribution = contributions.get(k);
-            Optional<Improvement> improvement = improvement(contribution);
-            if (improvement.isEmpty()) {
-                continue;
-            }
+            int place = k;
+            improvement(contribution).ifPresent(improvement ->
+                ideas.add(new Idea(place, improvement, removed(contribution, improvement, lasting, variance))));
+        }
+        ideas.sort(Comparator.comparingDouble(idea -> -idea.removed()));
+        FirstTimeRight.MeasureNext best = null;
+        for (Idea idea : ideas.subList(0, Math.min(ideas.size(), IDEAS_TRIED))) {
             List<Contribution> improved = new ArrayList<>(contributions);
-            improved.set(k, contribution.scaled(improvement.get().scale()));
+            improved.set(idea.place(), contributions.get(idea.place()).scaled(idea.improvement().scale()));
             double raised = chance(lasting, target, predicted, improved);
             if (raised > (best == null ? now + WORTH_SAYING : best.raisesTo())) {
-                best = new FirstTimeRight.MeasureNext(improvement.get().words(), raised);
+                best = new FirstTimeRight.MeasureNext(idea.improvement().words(), raised);
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** Share of variance an improvement takes away, added up over the quantities. */
+    private static double removed(Contribution contribution, Improvement improvement, List<Quantity> lasting,
+                                  double[] variance) {
+        double sum = 0;
+        for (Quantity quantity : lasting) {
+            double change = contribution.perSigma()[quantity.ordinal()];
+            sum += change * change * (1 - improvement.scale() * improvement.scale()) / variance[quantity.ordinal()];
+        }
+        return sum;
+    }
+
+    private record Idea(int place, Improvement improvement, double removed) {
     }
 
     private record Improvement(String words, double scale) {

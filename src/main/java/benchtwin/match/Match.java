@@ -43,6 +43,7 @@ public final class Match {
 
     private MatchAnswer run() {
         Target target = usableTarget();
+        notes.addAll(Consistency.doubts(twin.carried()));
         ShopSettings shop = request.shop();
         Screening screening = new Screening(favourite.withTarget(target), request.inventory(), request.otherModels(),
             shop);
@@ -55,7 +56,7 @@ public final class Match {
         List<FoundPlan> promised;
         long considered;
         if (request.keep() == Keep.NONE) {
-            PairSearch pairs = new PairSearch(favourite.withTarget(target), request.inventory(), screening);
+            PairSearch pairs = new PairSearch(request.inventory(), screening);
             screened = pairs.screened();
             results = pairs.best(inTime, request.top(), false);
             late = anyTime == inTime ? List.of() : pairs.best(anyTime, request.top(), false);

@@ -44,4 +44,9 @@ public record MatchAnswer(Favourite favourite, Keep keep, List<Ranked> results, 
     public boolean isToTry() {
         return results.size() > 1 && results.stream().limit(3).allMatch(r -> r.plan().isUndoneFreely());
     }
+
+    MatchAnswer withResults(List<Ranked> others) {
+        return new MatchAnswer(favourite, keep, others, belowTheLine, ruledOut, considered, pastLimit, proven, notes,
+            carried);
+    }
 }

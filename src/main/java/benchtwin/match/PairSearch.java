@@ -3,29 +3,30 @@ package benchtwin.match;
 import benchtwin.club.Head;
 import benchtwin.club.Inventory;
 import benchtwin.club.Shaft;
+import benchtwin.club.Step;
+import benchtwin.club.TipKind;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * The best head and shaft together, for a backup from stock. A pair's cost cannot be below what the head's angles alone
- * cost, so heads are taken in the order of that bound and the search ends at the first that cannot beat the last pair kept.
+ * The best head and shaft together, for a backup from stock, exactly and without trying every pair.
+ *
+ * <p>Shafts that join to a head in the same way (same tip, sleeve and grip on) form a lot. What a head's angles and the
+ * joining cost bounds every pair of the head and the lot from below, so heads and lots are taken in the order of that bound,
+ * and the search ends at the first that cannot beat the last pair kept.
  */
 final class PairSearch {
 
-    private final Favourite favourite;
-    private final Inventory inventory;
     private final Screening screening;
     private final List<Head> heads = new ArrayList<>();
     private final List<Shaft> shafts = new ArrayList<>();
     private final Screened.Collector collector = new Screened.Collector();
 
-    PairSearch(Favourite favourite, Inventory inventory, Screening screening) {
-        this.favourite = favourite;
-        this.inventory = inventory;
+    PairSearch(Inventory inventory, Screening screening) {
         this.screening = screening;
         for (Head head : inventory.heads()) {
             screening.whyNot(head).ifPresentOrElse(why -> collector.out("head: " + why), () -> heads.add(head));
@@ -39,11 +40,76 @@ final class PairSearch {
         return collector.done();
     }
 
-    long considered() {
-        return heads.stream().filter(h -> !screening.isPromised(h.keeping().reservedFor())).count()
-            * shafts.stream().filter(s -> !screening.isPromised(s.keeping().reservedFor())).count();
+    private boolean isPromised(Head head) {
+        return screening.isPromised(head.keeping().reservedFor());
     }
+
+    private boolean isPromised(Shaft shaft) {
+        return screening.isPromised(shaft.keeping().reservedFor());
+    }
+
+    /** How many pairs of free parts there are. */
+    long considered() {
+        return heads.stream().filter(h -> !isPromised(h)).count() * shafts.stream().filter(s -> !isPromised(s)).count();
+    }
+
+    /** What decides how a shaft joins a head, besides the head. */
+    private record Lot(double tipMm, TipKind tipKind, Optional<String> sleeveOn, Optional<String> gripOn) {
+
+        static Lot of(Shaft shaft) {
+            return new Lot(shaft.tipMm(), shaft.tipKind(), shaft.sleeveOn(), shaft.gripOn());
+        }
+    }
+
+    /** A head, a lot and what no pair of them costs less than. */
+    private record Bounded(Head head, List<Shaft> lot, double bound) {
+    }
+
+    /**
+     * The best pairs.
+     * @param search   plans one pair
+     * @param most     how many are wanted
+     * @param promised whether pairs with a promised part are wanted, instead of those without
+     * @return least cost first
+     */
     List<FoundPlan> best(PlanSearch search, int most, boolean promised) {
-        return List.of();
+        List<Bounded> order = new ArrayList<>();
+        for (Head head : heads) {
+            Map<Lot, List<Shaft>> lots = new LinkedHashMap<>();
+            for (Shaft shaft : shafts) {
+                if ((isPromised(head) || isPromised(shaft)) == promised) {
+                    lots.computeIfAbsent(Lot.of(shaft), lot -> new ArrayList<>()).add(shaft);
+                }
+            }
+            lots.values().forEach(lot -> bound(search, head, lot).ifPresent(order::add));
+        }
+        order.sort(Comparator.comparingDouble(Bounded::bound).thenComparing(b -> b.head().tag())
+            .thenComparing(b -> b.lot().get(0).tag()));
+        Ranking.Best best = new Ranking.Best(most);
+        for (Bounded next : order) {
+            if (next.bound() > best.worst()) {
+                break;
+            }
+            for (Shaft shaft : next.lot()) {
+                for (Candidate candidate : candidates(next.head(), shaft)) {
+                    best.offer(search.best(candidate, Math.nextUp(best.worst())));
+                }
+            }
+        }
+        return best.inOrder();
+    }
+
+    private Optional<Bounded> bound(PlanSearch search, Head head, List<Shaft> lot) {
+        return candidates(head, lot.get(0)).stream().map(search::lowerBound).min(Comparator.naturalOrder())
+            .map(bound -> new Bounded(head, lot, bound));
+    }
+
+    private List<Candidate> candidates(Head head, Shaft shaft) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (Screening.Way way : screening.ways(head, shaft, Optional.empty())) {
+            List<Step> steps = way.steps();
+            candidates.add(screening.withGrip(head, shaft, way, steps));
+        }
+        return candidates;
     }
 }

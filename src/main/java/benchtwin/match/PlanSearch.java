@@ -142,24 +142,22 @@ final class PlanSearch {
         }
 
         private void tryAngle(AngleOption option) {
-            double room = bound - joining - option.cost();
-            if (!(room > 0)) {
+            double length = uncut.lengthMm(option.lieDeg());
+            if (!terms.counts(Quantity.LENGTH)) {
+                tryCuts(option, length, cuts.all(candidate, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
                 return;
             }
-            double length = uncut.lengthMm(option.lieDeg());
-            double from = Double.NEGATIVE_INFINITY;
-            double to = Double.POSITIVE_INFINITY;
-            if (terms.counts(Quantity.LENGTH)) {
-                double change = terms.want(Quantity.LENGTH) - length;
-                // no limit yet: look only beside the wanted length, which sets one
-                double half = Double.isInfinite(room) ? shop.lengthStepMm() : reach(room);
-                from = change - half;
-                to = change + half;
-                if (Double.isInfinite(room)) {
-                    tryCuts(option, length, cuts.all(candidate, 0, 0));
-                }
+            double change = terms.want(Quantity.LENGTH) - length;
+            if (Double.isInfinite(bound)) {
+                // no limit yet: the shaft as it is and the cuts beside the wanted length set one
+                tryCuts(option, length, cuts.all(candidate, 0, 0));
+                tryCuts(option, length, cuts.all(candidate, change - shop.lengthStepMm(), change + shop.lengthStepMm()));
             }
-            tryCuts(option, length, cuts.all(candidate, from, to));
+            double room = bound - joining - option.cost();
+            if (room > 0) {
+                double half = Double.isInfinite(room) ? room : reach(room);
+                tryCuts(option, length, cuts.all(candidate, change - half, change + half));
+            }
         }
 
         /** How far length may be off before its term alone is worth so much, mm. */

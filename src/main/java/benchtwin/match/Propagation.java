@@ -43,14 +43,24 @@ final class Propagation {
      * @return contributions, each independent of the others
      */
     List<Contribution> of(FoundPlan plan, double[] predicted) {
+        List<Contribution> all = ofInputs(plan.candidate().assembly(), plan.setup(tapeLayers), predicted);
+        bends(plan, all);
+        judging(plan, predicted, all);
+        return all;
+    }
+
+    /**
+     * What the inputs, the old club's readings and the model itself are uncertain by.
+     * @param fresh     the new build's parts
+     * @param setup     its plan
+     * @param predicted what it is predicted to measure
+     * @return contributions, each independent of the others
+     */
+    List<Contribution> ofInputs(Assembly fresh, Setup setup, double[] predicted) {
         List<Contribution> all = new ArrayList<>();
-        Setup setup = plan.setup(tapeLayers);
-        Assembly fresh = plan.candidate().assembly();
         factors(fresh).forEach((key, factor) -> moved(factor, fresh, setup).ifPresent(all::add));
         oldReadings(predicted, all);
-        bends(plan, all);
         model(predicted, all);
-        judging(plan, predicted, all);
         return all;
     }
 

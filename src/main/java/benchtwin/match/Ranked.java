@@ -41,4 +41,16 @@ public record Ranked(int rank, Head head, Shaft shaft, Optional<Sleeve> sleeve, 
     public boolean isWithinTolerance() {
         return outOfTolerance.isEmpty();
     }
+
+    Ranked withRank(int newRank) {
+        return new Ranked(newRank, head, shaft, sleeve, setting, plan, predicted, uncertainty, difference, terms, cost,
+            miss, effort, firstTimeRight, outOfTolerance, defaultsUsed, tiedWith);
+    }
+
+    /** The same option with what it measured in place of what was predicted; readings tie with nobody. */
+    Ranked measured(Map<Quantity, Double> values, Map<Quantity, Double> differences, Map<Quantity, Double> newTerms,
+                    double newMiss, List<Quantity> out) {
+        return new Ranked(rank, head, shaft, sleeve, setting, plan, values, uncertainty, differences, newTerms,
+            newMiss * newMiss + effort, newMiss, effort, firstTimeRight, out, defaultsUsed, List.of());
+    }
 }

@@ -1,6 +1,8 @@
 package benchtwin.match;
 
+import benchtwin.club.Quantity;
 import benchtwin.club.Target;
+import benchtwin.club.Wanted;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +18,11 @@ final class Ties {
     private static final long SEED = 20_260_503L;
     private static final double ONE_IN_THREE = 1.0 / 3;
 
-    private Ties() {
+    private final Target target;
+    private final Map<String, Integer> places = new HashMap<>();
+
+    private Ties(Target target) {
+        this.target = target;
     }
 
     /**
@@ -30,31 +36,56 @@ final class Ties {
      */
     static boolean tie(Target target, double[] leader, List<Contribution> leaders, double[] option,
                        List<Contribution> options) {
+        Ties ties = new Ties(target);
+        Side a = ties.side(leader, leaders);
+        Side b = ties.side(option, options);
         Random random = new Random(SEED);
+        double[] draws = new double[ties.places.size()];
         int nearer = 0;
         for (int n = 0; n < SAMPLES; n++) {
-            Map<String, Double> draws = new HashMap<>();
-            double[] a = draw(leader, leaders, draws, random);
-            double[] b = draw(option, options, draws, random);
-            if (CostTerms.missSquared(target, b) < CostTerms.missSquared(target, a)) {
+            for (int k = 0; k < draws.length; k++) {
+                draws[k] = random.nextGaussian();
+            }
+            if (b.missSquared(draws) < a.missSquared(draws)) {
                 nearer++;
             }
         }
         return nearer >= SAMPLES * ONE_IN_THREE;
     }
 
-    private static double[] draw(double[] predicted, List<Contribution> contributions, Map<String, Double> draws,
-                                 Random random) {
-        double[] out = predicted.clone();
-        for (Contribution c : contributions) {
-            if (c.judging()) {
-                continue;
+    /** One plan in tolerances: where each counted quantity stands, and what each draw does to it. */
+    private record Side(double[] deviation, double[] weight, double[][] perDraw, int[] draw) {
+
+        double missSquared(double[] draws) {
+            double sum = 0;
+            for (int q = 0; q < deviation.length; q++) {
+                double d = deviation[q];
+                for (int k = 0; k < draw.length; k++) {
+                    d += perDraw[q][k] * draws[draw[k]];
+                }
+                sum += weight[q] * d * d;
             }
-            double z = draws.computeIfAbsent(c.key(), key -> random.nextGaussian());
-            for (int q = 0; q < out.length; q++) {
-                out[q] += z * c.perSigma()[q];
+            return sum;
+        }
+    }
+
+    private Side side(double[] predicted, List<Contribution> contributions) {
+        List<Contribution> truth = contributions.stream().filter(c -> !c.judging()).toList();
+        List<Map.Entry<Quantity, Wanted>> counted =
+            target.wanted().entrySet().stream().filter(e -> e.getValue().weight() > 0).toList();
+        double[] deviation = new double[counted.size()];
+        double[] weight = new double[counted.size()];
+        double[][] perDraw = new double[counted.size()][truth.size()];
+        int[] draw = truth.stream().mapToInt(c -> places.computeIfAbsent(c.key(), key -> places.size())).toArray();
+        for (int q = 0; q < deviation.length; q++) {
+            int quantity = counted.get(q).getKey().ordinal();
+            Wanted wanted = counted.get(q).getValue();
+            deviation[q] = wanted.deviation(predicted[quantity]);
+            weight[q] = wanted.weight();
+            for (int k = 0; k < truth.size(); k++) {
+                perDraw[q][k] = truth.get(k).perSigma()[quantity] / wanted.tolerance();
             }
         }
-        return out;
+        return new Side(deviation, weight, perDraw, draw);
     }
 }

@@ -13,7 +13,7 @@ import static java.lang.Math.toRadians;
  * A wood's loft read soled, and read square (the head turned about the shaft axis until the face points at the target).
  *
  * <p>sin square = sin soled − cos soled · sin face · cot lie: the Z component of the face normal after the turn. A closed
- * wood plays with more loft than it shows soled. Worked: soled 9.0°, face −1.0°, lie 58° gives 9.62° square.
+ * wood plays with more loft than it shows soled. Worked: soled 9.0°, face −1.0°, lie 58° gives 9.63° square.
  * <p>Source: geometry, derived here; checked against Hipparchus' {@code Rotation} in the tests. The shop's rule of one
  * degree of loft for one of face (common practice, no source) overstates it: 0.58 to 0.68 for a driver.
  */

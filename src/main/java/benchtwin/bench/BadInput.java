@@ -1,0 +1,34 @@
+package benchtwin.bench;
+
+import java.util.List;
+
+/** What was asked cannot be done as it stands; the messages say what, where and what was expected. */
+public final class BadInput extends Exception {
+
+    private static final long serialVersionUID = 1;
+
+    private final transient List<String> messages;
+
+    /**
+     * @param messages one line each, for people
+     */
+    public BadInput(List<String> messages) {
+        super(String.join("; ", messages));
+        this.messages = List.copyOf(messages);
+    }
+
+    /**
+     * @param message one line, for people
+     */
+    public BadInput(String message) {
+        this(List.of(message));
+    }
+
+    /**
+     * What to tell the user.
+     * @return one line each
+     */
+    public List<String> messages() {
+        return messages;
+    }
+}

@@ -1,0 +1,39 @@
+package benchtwin.bench;
+
+import benchtwin.club.Hazard;
+import benchtwin.match.MatchAnswer;
+import benchtwin.match.Plan;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+
+/** The cautions to print with work that can hurt somebody. */
+public final class Cautions {
+
+    private Cautions() {
+    }
+
+    /**
+     * Cautions of everything an answer proposes.
+     * @param answer the answer
+     * @return lines; none when every step is harmless
+     */
+    public static List<String> of(MatchAnswer answer) {
+        return of(answer.results().stream().map(option -> option.plan()).toList());
+    }
+
+    /**
+     * Cautions of plans.
+     * @param plans any plans
+     * @return lines; none when every step is harmless
+     */
+    public static List<String> of(Collection<Plan> plans) {
+        List<Hazard> hazards = plans.stream().flatMap(plan -> plan.hazards().stream()).distinct().sorted().toList();
+        List<String> lines = new ArrayList<>();
+        if (!hazards.isEmpty()) {
+            lines.add(Hazard.FIRST);
+            hazards.forEach(hazard -> lines.add(hazard.caution()));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,144 @@
+package benchtwin.bench;
+
+import benchtwin.club.Grip;
+import benchtwin.club.Head;
+import benchtwin.club.Inventory;
+import benchtwin.club.RecordedClub;
+import benchtwin.club.Shaft;
+import benchtwin.club.Sleeve;
+import benchtwin.stock.Fault;
+import benchtwin.stock.InventoryRead;
+import benchtwin.stock.InventoryReader;
+import benchtwin.stock.StockFiles;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The stock as read from files, with what was odd about them.
+ * @param inventory the parts and clubs
+ * @param remarks   warnings, faults of rows that were left out, unknown columns; one line each
+ */
+public record Workshop(Inventory inventory, List<String> remarks) {
+
+    private static final int NEAREST = 3;
+
+    /**
+     * Reads the stock.
+     * @param files        which files
+     * @param goodRowsOnly whether the good rows are taken when others have faults
+     * @return the workshop
+     * @throws BadInput with every fault, when a file is bad and the good rows were not asked for
+     */
+    public static Workshop load(StockFiles files, boolean goodRowsOnly) throws BadInput {
+        InventoryRead read = InventoryReader.read(files, goodRowsOnly);
+        if (read.inventory().isEmpty()) {
+            List<String> messages = new ArrayList<>(read.faults().stream().map(Fault::text).toList());
+            more(messages, read.faultCount() - read.faults().size(), "faults");
+            messages.add("Nothing was read. Mend the rows above, or leave them out with --good-rows.");
+            throw new BadInput(messages);
+        }
+        List<String> remarks = new ArrayList<>();
+        read.faults().forEach(fault -> remarks.add("left out: " + fault.text()));
+        more(remarks, read.faultCount() - read.faults().size(), "faults");
+        read.warnings().forEach(warning -> remarks.add(warning.text()));
+        more(remarks, read.warningCount() - read.warnings().size(), "warnings");
+        read.unknownColumns().forEach((file, columns) -> remarks.add(
+            "%s: columns not known here, kept as they are: %s".formatted(file, String.join(", ", columns))));
+        return new Workshop(read.inventory().get(), List.copyOf(remarks));
+    }
+
+    private static void more(List<String> lines, int count, String what) {
+        if (count > 0) {
+            lines.add("and %d more %s".formatted(count, what));
+        }
+    }
+
+    /**
+     * A recorded club.
+     * @param tag its tag
+     * @return the club
+     * @throws BadInput naming the nearest three tags
+     */
+    public RecordedClub club(String tag) throws BadInput {
+        return find("club", tag, inventory::club, inventory.clubs().stream().map(RecordedClub::tag).toList());
+    }
+
+    /**
+     * A head.
+     * @param tag its tag
+     * @return the head
+     * @throws BadInput naming the nearest three tags
+     */
+    public Head head(String tag) throws BadInput {
+        return find("head", tag, inventory::head, inventory.heads().stream().map(Head::tag).toList());
+    }
+
+    /**
+     * A shaft.
+     * @param tag its tag
+     * @return the shaft
+     * @throws BadInput naming the nearest three tags
+     */
+    public Shaft shaft(String tag) throws BadInput {
+        return find("shaft", tag, inventory::shaft, inventory.shafts().stream().map(Shaft::tag).toList());
+    }
+
+    /**
+     * A grip.
+     * @param tag its tag
+     * @return the grip
+     * @throws BadInput naming the nearest three tags
+     */
+    public Grip grip(String tag) throws BadInput {
+        return find("grip", tag, inventory::grip, inventory.grips().stream().map(Grip::tag).toList());
+    }
+
+    /**
+     * A sleeve.
+     * @param name its name
+     * @return the sleeve
+     * @throws BadInput naming the nearest three
+     */
+    public Sleeve sleeve(String name) throws BadInput {
+        return find("sleeve", name, inventory::sleeve, inventory.sleeves().stream().map(Sleeve::name).toList());
+    }
+
+    private static <T> T find(String kind, String tag, Function<String, Optional<T>> find, List<String> tags)
+        throws BadInput {
+        Optional<T> found = find.apply(tag).or(() ->
+            tags.stream().filter(tag::equalsIgnoreCase).findFirst().flatMap(find));
+        if (found.isPresent()) {
+            return found.get();
+        }
+        String nearest = String.join(", ", tags.stream()
+            .sorted(Comparator.comparingInt((String other) -> distance(tag, other)).thenComparing(other -> other))
+            .limit(NEAREST).toList());
+        throw new BadInput(tags.isEmpty() ? "no %s %s: no file with %ss was given".formatted(kind, tag, kind)
+            : "no %s is tagged %s; nearest are %s".formatted(kind, tag, nearest));
+    }
+
+    /** Edits between two tags, case aside. */
+    private static int distance(String from, String to) {
+        String a = from.toLowerCase(Locale.ROOT);
+        String b = to.toLowerCase(Locale.ROOT);
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int corner = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int above = row[j];
+                int swap = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(swap, Math.min(above, row[j - 1]) + 1);
+                corner = above;
+            }
+        }
+        return row[b.length()];
+    }
+}

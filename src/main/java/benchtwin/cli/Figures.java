@@ -1,0 +1,61 @@
+package benchtwin.cli;
+
+import benchtwin.club.Quantity;
+import benchtwin.measure.LengthText;
+import benchtwin.measure.SwingWeightText;
+import java.util.Locale;
+
+/** Numbers as a bench reads them. */
+final class Figures {
+
+    private static final double MINUTES_AN_HOUR = 60;
+
+    private Figures() {
+    }
+
+    /** A value with its unit: {@code 9.30°}, {@code 45 1/4 in}, {@code D2.4}, {@code 252.1 cpm}. */
+    static String value(Quantity quantity, double value) {
+        return switch (quantity) {
+            case LENGTH, RULES_LENGTH -> LengthText.inchesAndSixteenths(value) + " in";
+            case SWING_WEIGHT -> SwingWeightText.format(value).orElse(fixed(value, 1) + " pt");
+            case LOFT, LIE, FACE, BOUNCE -> fixed(value, 2) + "°";
+            case TORQUE -> fixed(value, 1) + "°";
+            case BUTT_INERTIA -> fixed(value, 0) + " kg·cm²";
+            default -> fixed(value, 1) + " " + quantity.unit();
+        };
+    }
+
+    /** A difference with sign and unit; a difference that rounds to nothing is a plain 0. */
+    static String difference(Quantity quantity, double difference) {
+        int decimals = quantity.isAngle() ? 2 : 1;
+        String number = fixed(Math.abs(difference), decimals);
+        String unit = quantity.isAngle() || quantity == Quantity.TORQUE ? "°" : " " + quantity.unit();
+        if (Double.parseDouble(number) == 0) {
+            return "0";
+        }
+        return (difference < 0 ? "−" : "+") + number + unit;
+    }
+
+    static String fixed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.startsWith("-") && Double.parseDouble(text) == 0 ? text.substring(1) : text;
+    }
+
+    /** Minutes, in hours where that reads better: {@code 23 min}, {@code 24 h 18 min}. */
+    static String time(double minutes) {
+        long whole = Math.round(minutes);
+        if (whole < 2 * MINUTES_AN_HOUR) {
+            return whole + " min";
+        }
+        long rest = whole % (long) MINUTES_AN_HOUR;
+        return whole / (long) MINUTES_AN_HOUR + " h" + (rest == 0 ? "" : " " + rest + " min");
+    }
+
+    static String chance(double chance) {
+        return fixed(chance, 2);
+    }
+
+    static String name(Quantity quantity) {
+        return quantity.word().replace('-', ' ');
+    }
+}

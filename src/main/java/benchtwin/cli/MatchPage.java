@@ -1,0 +1,216 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BuildIdentity;
+import benchtwin.bench.Cautions;
+import benchtwin.bench.WhyNext;
+import benchtwin.club.Quantity;
+import benchtwin.club.Step;
+import benchtwin.club.Undo;
+import benchtwin.club.Wanted;
+import benchtwin.match.FirstTimeRight;
+import benchtwin.match.MatchAnswer;
+import benchtwin.match.Ranked;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The answer to a match as a bench sheet: what is asked, what we have, what to do, how sure we are. */
+final class MatchPage {
+
+    private static final String ALL = "all";
+    private static final String INDENT = "   ";
+
+    private final Page page;
+    private final MatchAnswer answer;
+    private final boolean why;
+
+    MatchPage(Page page, MatchAnswer answer, boolean why) {
+        this.page = page;
+        this.answer = answer;
+        this.why = why;
+    }
+
+    void print(List<String> remarks) {
+        header();
+        opening();
+        for (int k = 0; k < answer.results().size(); k++) {
+            Ranked option = answer.results().get(k);
+            page.blank();
+            option(option, Integer.toString(option.rank()));
+            if (k + 1 < answer.results().size()) {
+                Ranked next = answer.results().get(k + 1);
+                page.wrapped(INDENT + "Why " + name(next) + " comes next: ", WhyNext.line(option, next));
+            }
+        }
+        if (why) {
+            whyTable();
+        }
+        below();
+        footer(remarks);
+    }
+
+    private void header() {
+        String kept = switch (answer.keep()) {
+            case SHAFT -> "on its own shaft " + answer.favourite().shaft().orElseThrow().tag();
+            case HEAD -> "on its own head " + answer.favourite().head().orElseThrow().tag();
+            case NONE -> "from stock";
+        };
+        page.line("Twin of %s%s, %s %s%s, %s", answer.favourite().name(),
+            answer.favourite().player().map(p -> " (" + p + ")").orElse(""),
+            answer.favourite().hand().word() + "-handed", answer.favourite().category().word(),
+            answer.favourite().number().map(n -> " " + n).orElse(""), kept);
+        page.wrapped("", "Wanted: " + answer.favourite().target().wanted().entrySet().stream()
+            .filter(e -> e.getValue().weight() > 0)
+            .map(e -> Figures.name(e.getKey()) + " " + Figures.value(e.getKey(), e.getValue().value()))
+            .collect(Collectors.joining(", ")) + " (angles read " + answer.favourite().target().reading().word() + ").");
+        answer.notes().forEach(note -> page.wrapped("Note: ", note + "."));
+    }
+
+    private void opening() {
+        if (answer.results().isEmpty()) {
+            page.blank();
+            page.line("Nothing in stock fits.");
+            return;
+        }
+        page.blank();
+        if (!answer.hasSuitable()) {
+            Ranked first = answer.results().get(0);
+            page.wrapped("", "Nothing in stock is inside tolerance; the nearest misses " + first.outOfTolerance().stream()
+                .map(q -> Figures.name(q) + " by " + beyond(first, q)).collect(Collectors.joining(" and ")) + ".");
+        } else if (answer.isToTry()) {
+            List<String> tags = answer.results().stream().limit(3).map(this::name).toList();
+            page.wrapped("", "Try these %s: %s. Every step is undone in a minute, so screw each on, read it, and choose; "
+                .formatted(tags.size() == 2 ? "two" : "three", String.join(", ", tags))
+                + "--readings TAG:loft=…,lie=… ranks them by what you read.");
+        }
+    }
+
+    /** How far past its tolerance a quantity is. */
+    private String beyond(Ranked option, Quantity quantity) {
+        double off = option.difference().get(quantity);
+        double tolerance = answer.favourite().target().of(quantity).orElseThrow().tolerance();
+        return Figures.difference(quantity, Math.abs(off) - tolerance).replace("+", "");
+    }
+
+    private String name(Ranked option) {
+        return switch (answer.keep()) {
+            case SHAFT -> option.head().tag();
+            case HEAD -> option.shaft().tag();
+            case NONE -> option.head().tag() + " with " + option.shaft().tag();
+        };
+    }
+
+    private String place(Ranked option) {
+        String head = option.head().keeping().place().orElse("place not recorded");
+        String shaft = option.shaft().keeping().place().orElse("place not recorded");
+        return switch (answer.keep()) {
+            case SHAFT -> head;
+            case HEAD -> shaft;
+            case NONE -> head + " and " + shaft;
+        };
+    }
+
+    private void option(Ranked option, String mark) {
+        page.line("%-2s %s   %s   miss %.2f tol   ready in %s", mark, name(option), place(option), option.miss(),
+            Figures.time(option.plan().readyMinutes()));
+        if (!option.outOfTolerance().isEmpty()) {
+            page.wrapped(INDENT + "Out of tolerance: ", option.outOfTolerance().stream()
+                .map(q -> Figures.name(q) + " " + Figures.difference(q, option.difference().get(q)))
+                .collect(Collectors.joining(", ")));
+        }
+        int number = 1;
+        for (Step step : option.plan().steps()) {
+            String undo = step.kind().undo() == Undo.FREELY ? "" : ", " + step.kind().undo().word();
+            page.wrapped(String.format(Locale.ROOT, "%s%2d. ", INDENT, number++),
+                "%s (%s%s)".formatted(step.words(), Figures.time(step.minutes()), undo));
+        }
+        strips(option);
+        chances(option.firstTimeRight());
+        if (!option.defaultsUsed().isEmpty()) {
+            page.wrapped(INDENT, "Rests on a default: " + String.join("; ", option.defaultsUsed())
+                + ". Measure it to be surer.");
+        }
+        if (!option.tiedWith().isEmpty()) {
+            page.wrapped(INDENT, "A tie with " + String.join(", ", option.tiedWith())
+                + ": what was measured cannot tell them apart.");
+        }
+    }
+
+    private void strips(Ranked option) {
+        page.line("%s%-13s %-11s %-11s %-23s  %s", INDENT, "", "favourite", "twin", "", "difference");
+        for (Map.Entry<Quantity, Wanted> entry : answer.favourite().target().wanted().entrySet()) {
+            Quantity quantity = entry.getKey();
+            Double predicted = option.predicted().get(quantity);
+            if (predicted == null) {
+                page.line("%s%-13s %-11s %s", INDENT, Figures.name(quantity),
+                    Figures.value(quantity, entry.getValue().value()), "not measured: cannot be computed");
+                continue;
+            }
+            double tolerance = entry.getValue().tolerance();
+            page.line("%s%-13s %-11s %-11s %s  %s", INDENT, Figures.name(quantity),
+                Figures.value(quantity, entry.getValue().value()), Figures.value(quantity, predicted),
+                ToleranceStrip.of(entry.getValue().deviation(predicted), option.uncertainty().get(quantity) / tolerance),
+                Figures.difference(quantity, option.difference().get(quantity)));
+        }
+    }
+
+    private void chances(FirstTimeRight chance) {
+        String groups = chance.byGroup().entrySet().stream()
+            .map(e -> e.getKey() + " " + Figures.chance(e.getValue())).collect(Collectors.joining(", "));
+        page.wrapped(INDENT, "Right the first time: %s (%s). These gauges allow %s at best.%s".formatted(
+            Figures.chance(chance.all()), groups, Figures.chance(chance.best().get(ALL)),
+            chance.measureNext().map(next -> " To be surer, %s: %s.".formatted(next.what(),
+                Figures.chance(next.raisesTo()))).orElse("")));
+    }
+
+    private void whyTable() {
+        page.blank();
+        page.line("Why in this order: cost is miss² (each quantity's share below) and effort; least first.");
+        List<Quantity> columns = answer.favourite().target().wanted().entrySet().stream()
+            .filter(e -> e.getValue().weight() > 0).map(Map.Entry::getKey).toList();
+        StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%s%-18s", INDENT, ""));
+        columns.forEach(q -> head.append(String.format(Locale.ROOT, " %7.7s", Figures.name(q))));
+        page.line("%s", head + "  effort    cost");
+        for (Ranked option : answer.results()) {
+            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%s%-18.18s", INDENT, name(option)));
+            columns.forEach(q -> row.append(String.format(Locale.ROOT, " %7.3f", option.terms().getOrDefault(q, 0.0))));
+            page.line("%s", row + String.format(Locale.ROOT, " %7.3f %7.3f", option.effort(), option.cost()));
+        }
+        if (!answer.carried().isEmpty()) {
+            page.wrapped(INDENT, "Carried over from the old club (measured less modelled): "
+                + answer.carried().entrySet().stream().map(e -> Figures.name(e.getKey()) + " "
+                    + Figures.difference(e.getKey(), e.getValue())).collect(Collectors.joining(", ")) + ".");
+        }
+    }
+
+    private void below() {
+        if (answer.belowTheLine().isEmpty()) {
+            return;
+        }
+        page.blank();
+        page.line("Below the line");
+        for (MatchAnswer.Below below : answer.belowTheLine()) {
+            Ranked option = below.option();
+            page.wrapped(INDENT, "%s   %s   miss %s tol   ready in %s: %s".formatted(name(option), place(option),
+                Figures.fixed(option.miss(), 2), Figures.time(option.plan().readyMinutes()), below.reason()));
+        }
+    }
+
+    private void footer(List<String> remarks) {
+        page.blank();
+        String what = switch (answer.keep()) {
+            case SHAFT -> "heads";
+            case HEAD -> "shafts";
+            case NONE -> "pairs";
+        };
+        page.wrapped("", "Considered %d %s%s.%s%s".formatted(answer.considered(), what, answer.proven()
+                ? "; proven: no plan a person can set costs less" : "; not proven",
+            answer.ruledOut().isEmpty() ? "" : " Ruled out: " + answer.ruledOut().entrySet().stream()
+                .map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")) + ".",
+            answer.pastLimit() == 0 ? "" : " %d would need a bend past the limit.".formatted(answer.pastLimit())));
+        Cautions.of(answer).forEach(caution -> page.wrapped("Caution: ", caution));
+        remarks.forEach(remark -> page.wrapped("Files: ", remark));
+        page.line("benchtwin %s", BuildIdentity.text());
+    }
+}

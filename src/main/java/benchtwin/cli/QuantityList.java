@@ -1,0 +1,111 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.club.Quantity;
+import benchtwin.measure.LengthText;
+import benchtwin.measure.SwingWeightText;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Reads lists such as {@code loft=0.25,lie=0.3,length=1/16} from an option. */
+final class QuantityList {
+
+    private QuantityList() {
+    }
+
+    /** Reads values: lengths in inches (or mm with their unit), swing weight as {@code D2.4} or points. */
+    static Map<Quantity, Double> values(String option, String text) throws BadInput {
+        return parse(option, text, true, true);
+    }
+
+    /** Reads tolerances, above 0: a length's in inches or mm, a swing weight's in points. */
+    static Map<Quantity, Double> tolerances(String option, String text) throws BadInput {
+        Map<Quantity, Double> values = parse(option, text, true, false);
+        for (Map.Entry<Quantity, Double> entry : values.entrySet()) {
+            if (!(entry.getValue() > 0)) {
+                throw new BadInput("%s: a tolerance of %s for %s is not above 0".formatted(option,
+                    Figures.fixed(entry.getValue(), 2), Figures.name(entry.getKey())));
+            }
+        }
+        return values;
+    }
+
+    /** Reads weights, 0 or more. */
+    static Map<Quantity, Double> weights(String option, String text) throws BadInput {
+        Map<Quantity, Double> values = parse(option, text, false, false);
+        for (Map.Entry<Quantity, Double> entry : values.entrySet()) {
+            if (!(entry.getValue() >= 0)) {
+                throw new BadInput("%s: a weight of %s for %s is below 0".formatted(option,
+                    Figures.fixed(entry.getValue(), 2), Figures.name(entry.getKey())));
+            }
+        }
+        return values;
+    }
+
+    private static Map<Quantity, Double> parse(String option, String text, boolean lengths, boolean letters)
+        throws BadInput {
+        EnumMap<Quantity, Double> values = new EnumMap<>(Quantity.class);
+        if (text == null) {
+            return values;
+        }
+        for (String item : text.split(",")) {
+            String[] pair = item.split("=", 2);
+            if (pair.length != 2) {
+                throw new BadInput("%s: \"%s\" is not of the form quantity=value, such as loft=0.25".formatted(option,
+                    item.strip()));
+            }
+            Quantity quantity = quantity(option, pair[0].strip());
+            OptionalDouble value = value(quantity, pair[1].strip(), lengths, letters);
+            if (value.isEmpty() || !Double.isFinite(value.getAsDouble())) {
+                throw new BadInput("%s: \"%s\" is not a value for %s; expected %s".formatted(option, pair[1].strip(),
+                    Figures.name(quantity), expected(quantity, lengths, letters)));
+            }
+            if (values.put(quantity, value.getAsDouble()) != null) {
+                throw new BadInput("%s names %s twice".formatted(option, Figures.name(quantity)));
+            }
+        }
+        return values;
+    }
+
+    private static Quantity quantity(String option, String word) throws BadInput {
+        String plain = word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
+        for (Quantity quantity : Quantity.targetable()) {
+            if (quantity.word().equals(plain) || quantity == Quantity.TOTAL_MASS && plain.equals("mass")) {
+                return quantity;
+            }
+        }
+        throw new BadInput("%s: \"%s\" is not a quantity; expected one of %s".formatted(option, word,
+            Quantity.targetable().stream().map(Quantity::word).collect(Collectors.joining(", "))));
+    }
+
+    private static OptionalDouble value(Quantity quantity, String text, boolean lengths, boolean letters) {
+        if (quantity == Quantity.LENGTH && lengths) {
+            return LengthText.parseMm(text);
+        }
+        if (quantity == Quantity.SWING_WEIGHT && letters) {
+            OptionalDouble lettered = SwingWeightText.parsePoints(text);
+            if (lettered.isPresent()) {
+                return lettered;
+            }
+        }
+        try {
+            return OptionalDouble.of(Double.parseDouble(text));
+        } catch (NumberFormatException notANumber) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static String expected(Quantity quantity, boolean lengths, boolean letters) {
+        if (quantity == Quantity.LENGTH && lengths) {
+            return letters ? "inches such as 45.25 or 45 1/4, or millimetres such as 1149 mm"
+                : "inches such as 1/16, or millimetres such as 1.5 mm";
+        }
+        if (quantity == Quantity.SWING_WEIGHT && letters) {
+            return "a letter and a number such as D2.4, or points above A0";
+        }
+        return "a number";
+    }
+}
