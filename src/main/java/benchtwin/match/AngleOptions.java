@@ -1,7 +1,9 @@
 package benchtwin.match;
 
 import benchtwin.club.AngleReading;
+import benchtwin.club.Head;
 import benchtwin.club.Quantity;
+import benchtwin.club.Sleeve;
 import benchtwin.club.StepKind;
 import benchtwin.mechanics.ClubAngles;
 import benchtwin.mechanics.HoselTilt;
@@ -28,6 +30,7 @@ final class AngleOptions {
     private final AngleReading loftIn;
     private final ShopSettings shop;
     private final SettingTable table;
+    private Known lastKnown;
 
     AngleOptions(CostTerms terms, AngleReading loftIn, ShopSettings shop, SettingTable table) {
         this.terms = terms;
@@ -37,12 +40,32 @@ final class AngleOptions {
     }
 
     /**
-     * Everything cheaper than a bound, cheapest first.
+     * Everything cheaper than a bound, and perhaps more, cheapest first.
      * @param candidate whose head
      * @param below     costs at or above this are left out; may be infinite for a sleeved or unbendable head
      * @return options; empty when none is below
      */
     List<AngleOption> below(Candidate candidate, double below) {
+        Known known = lastKnown;
+        if (known != null && known.below() >= below && known.isOf(candidate)) {
+            return known.options();
+        }
+        List<AngleOption> options = compute(candidate, below);
+        lastKnown = new Known(candidate.head(), candidate.sleeve(), candidate.settingNow(), below, options);
+        return options;
+    }
+
+    /** Options worked out last: pairs of one head with many shafts ask for the same ones again and again. */
+    private record Known(Head head, Optional<Sleeve> sleeve, Optional<String> settingNow, double below,
+                         List<AngleOption> options) {
+
+        boolean isOf(Candidate candidate) {
+            return head == candidate.head() && sleeve.equals(candidate.sleeve())
+                && settingNow.equals(candidate.settingNow());
+        }
+    }
+
+    private List<AngleOption> compute(Candidate candidate, double below) {
         List<AngleOption> options = new ArrayList<>();
         if (candidate.sleeve().isPresent()) {
             settings(candidate, below, options);

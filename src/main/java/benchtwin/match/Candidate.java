@@ -5,7 +5,6 @@ import benchtwin.club.Grip;
 import benchtwin.club.Head;
 import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
-import benchtwin.club.Step;
 import benchtwin.mechanics.Assembly;
 import benchtwin.mechanics.Assembler;
 import java.util.List;
@@ -26,14 +25,14 @@ import java.util.Optional;
  * @param gripOff  whether the grip goes on anyway, so that a butt cut costs no regrip
  */
 record Candidate(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip, Assembly assembly,
-                 HoselLimits limits, List<Step> joining, Optional<String> settingNow, boolean tipFree,
+                 HoselLimits limits, List<Work> joining, Optional<String> settingNow, boolean tipFree,
                  boolean trimmable, boolean gripOff) {
 
     Candidate {
         joining = List.copyOf(joining);
     }
 
-    static Candidate of(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip, List<Step> joining,
+    static Candidate of(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip, List<Work> joining,
                         Optional<String> settingNow, boolean tipFree, boolean trimmable, boolean gripOff) {
         return new Candidate(head, shaft, sleeve, grip, Assembler.of(head, shaft, sleeve, grip), HoselLimits.of(head),
             joining, settingNow, tipFree, trimmable, gripOff);

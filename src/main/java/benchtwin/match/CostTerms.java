@@ -37,6 +37,16 @@ final class CostTerms {
         return scale[q] * off * off;
     }
 
+    /**
+     * How far a quantity may be from what is wanted before its term alone is worth so much.
+     * @param quantity one that counts
+     * @param cost     0 or more
+     * @return in the quantity's unit
+     */
+    double reach(Quantity quantity, double cost) {
+        return Math.sqrt(cost / scale[quantity.ordinal()]);
+    }
+
     boolean counts(Quantity quantity) {
         return scale[quantity.ordinal()] > 0;
     }

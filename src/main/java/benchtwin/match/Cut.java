@@ -8,6 +8,7 @@ import java.util.List;
 
 /**
  * What is done to a shaft before it is measured: trims at either end, or an extension, and a tip weight.
+ * @param key            tells it from the other cuts of its candidate
  * @param tipTrimMm      off the tip, mm
  * @param buttCutMm      off the butt, mm
  * @param extensionMm    added at the butt, mm
@@ -15,11 +16,9 @@ import java.util.List;
  * @param tipWeight      weight in the tip; null for none
  * @param regrip         whether a grip has to come off and on again for it
  * @param effort         cost in squared tolerances
- * @param minutes        bench minutes
- * @param waitMinutes    longest wait for cure or drying, minutes
  */
-record Cut(double tipTrimMm, double buttCutMm, double extensionMm, double extensionMassG, Weight tipWeight,
-           boolean regrip, double effort, double minutes, double waitMinutes) {
+record Cut(int key, double tipTrimMm, double buttCutMm, double extensionMm, double extensionMassG, Weight tipWeight,
+           boolean regrip, double effort) {
 
     double tipWeightG() {
         return tipWeight == null ? 0 : tipWeight.massG();
@@ -49,5 +48,14 @@ record Cut(double tipTrimMm, double buttCutMm, double extensionMm, double extens
             steps.add(StepKind.REGRIP);
         }
         return steps;
+    }
+
+    double minutes(ShopSettings shop) {
+        return steps().stream().mapToDouble(kind -> shop.minutes().get(kind)).sum();
+    }
+
+    /** Longest wait for cure or drying, minutes. */
+    double waitMinutes(ShopSettings shop) {
+        return steps().stream().mapToDouble(shop::waitMinutes).max().orElse(0);
     }
 }

@@ -4,6 +4,7 @@ import benchtwin.club.ShaftMaterial;
 import benchtwin.club.StepKind;
 import benchtwin.club.Weight;
 import benchtwin.mechanics.Input;
+import benchtwin.mechanics.MechanicsDefaults;
 import benchtwin.measure.Units;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,12 +18,24 @@ final class Cuts {
     /** Longest extension of a steel shaft, mm (1 in). Memory. */
     private static final double STEEL_EXTENSION_MAX_MM = 1.0 * Units.MM_PER_INCH;
     private static final double ROUNDING = 1e-9;
+    /** More than the steps of length a shaft can have, for keys. */
+    private static final int KEYS_A_TRIM = 1 << 16;
 
     private final ShopSettings shop;
     private final List<Weight> tipWeights;
+    private final double tipTrimEffort;
+    private final double tipWeightEffort;
+    private final double buttCutEffort;
+    private final double extensionEffort;
+    private final double regripEffort;
 
     Cuts(ShopSettings shop, List<Weight> drawer) {
         this.shop = shop;
+        this.tipTrimEffort = shop.effort(StepKind.TIP_TRIM);
+        this.tipWeightEffort = shop.effort(StepKind.TIP_WEIGHT);
+        this.buttCutEffort = shop.effort(StepKind.BUTT_CUT);
+        this.extensionEffort = shop.effort(StepKind.EXTENSION) + shop.extensionMassG() * shop.effortPerGram();
+        this.regripEffort = shop.effort(StepKind.REGRIP);
         this.tipWeights = drawer.stream()
             .filter(w -> w.port().equals(Weight.TIP) && w.massG() > 0 && w.count() > 0)
             .sorted(Comparator.comparingDouble(Weight::massG).thenComparing(Weight::tag))
@@ -30,23 +43,24 @@ final class Cuts {
     }
 
     /**
-     * Every way.
+     * Every way that costs less than what is left.
      * @param candidate  whose shaft
      * @param lengthFrom least change of playing length worth having, mm
      * @param lengthTo   most, mm
+     * @param room       ways that cost this much or more are left out; may be infinite
      * @return the untouched shaft among them when its length is inside
      */
-    List<Cut> all(Candidate candidate, double lengthFrom, double lengthTo) {
+    List<Cut> all(Candidate candidate, double lengthFrom, double lengthTo, double room) {
         List<Cut> cuts = new ArrayList<>();
-        List<Weight> weights = new ArrayList<>();
-        weights.add(null);
-        if (candidate.tipFree()) {
-            weights.addAll(tipWeights);
-        }
         double mostTip = candidate.trimmable() ? mostTipTrimMm(candidate) : 0;
+        int weights = candidate.tipFree() ? tipWeights.size() : 0;
         for (int t = 0; t * shop.tipTrimStepMm() <= mostTip + ROUNDING; t++) {
-            for (Weight weight : weights) {
-                butts(candidate, t * shop.tipTrimStepMm(), weight, lengthFrom, lengthTo, cuts);
+            for (int w = 0; w <= weights; w++) {
+                double tip = (t > 0 ? tipTrimEffort : 0)
+                    + (w > 0 ? tipWeightEffort + tipWeights.get(w - 1).massG() * shop.effortPerGram() : 0);
+                if (tip < room) {
+                    butts(candidate, t, w, lengthFrom, lengthTo, room - tip, cuts);
+                }
             }
         }
         return cuts;
@@ -57,35 +71,36 @@ final class Cuts {
         return Math.max(0, candidate.shaft().parallelTipLeftMm() - candidate.assembly().get(Input.INSERTION_MM));
     }
 
-    private void butts(Candidate candidate, double tipTrim, Weight weight, double lengthFrom, double lengthTo,
+    private void butts(Candidate candidate, int t, int w, double lengthFrom, double lengthTo, double room,
                        List<Cut> cuts) {
-        Cut uncut = cut(candidate, tipTrim, 0, 0, weight);
         double step = shop.lengthStepMm();
+        double unbutted = -t * shop.tipTrimStepMm() + (w > 0 ? MechanicsDefaults.TIP_WEIGHT_LIFT_MM : 0);
         double mostCut = candidate.gripOff() ? candidate.shaft().lengthMm() / 2 : shop.buttCutMaxMm();
         double mostExtension = candidate.shaft().material() == ShaftMaterial.STEEL ? STEEL_EXTENSION_MAX_MM
             : GRAPHITE_EXTENSION_MAX_MM;
         int first = (int) Math.max(-Math.floor(mostExtension / step + ROUNDING),
-            Math.floor((uncut.lengthMm() - lengthTo) / step));
-        int last = (int) Math.min(Math.floor(mostCut / step + ROUNDING),
-            Math.ceil((uncut.lengthMm() - lengthFrom) / step));
+            Math.floor((unbutted - lengthTo) / step));
+        int last = (int) Math.min(Math.floor(mostCut / step + ROUNDING), Math.ceil((unbutted - lengthFrom) / step));
+        double regrip = candidate.gripOff() ? 0 : regripEffort;
+        boolean cutPays = buttCutEffort + regrip < room;
+        boolean extensionPays = extensionEffort + regrip < room;
         for (int b = first; b <= last; b++) {
-            cuts.add(b == 0 ? uncut : b > 0 ? cut(candidate, tipTrim, b * step, 0, weight)
-                : cut(candidate, tipTrim, 0, -b * step, weight));
+            if (b == 0 || (b > 0 ? cutPays : extensionPays)) {
+                cuts.add(cut(candidate, t, w, b));
+            }
         }
     }
 
-    private Cut cut(Candidate candidate, double tipTrim, double buttCut, double extension, Weight weight) {
-        boolean regrip = (buttCut > 0 || extension > 0) && !candidate.gripOff();
-        double mass = extension > 0 ? shop.extensionMassG() : 0;
-        Cut draft = new Cut(tipTrim, buttCut, extension, mass, weight, regrip, 0, 0, 0);
-        double effort = (mass + draft.tipWeightG()) * shop.effortPerGram();
-        double minutes = 0;
-        double wait = 0;
-        for (StepKind kind : draft.steps()) {
-            effort += shop.effort(kind);
-            minutes += shop.minutes().get(kind);
-            wait = Math.max(wait, shop.waitMinutes(kind));
-        }
-        return new Cut(tipTrim, buttCut, extension, mass, weight, regrip, effort, minutes, wait);
+    private Cut cut(Candidate candidate, int t, int w, int b) {
+        Weight weight = w == 0 ? null : tipWeights.get(w - 1);
+        boolean regrip = b != 0 && !candidate.gripOff();
+        double extensionMass = b < 0 ? shop.extensionMassG() : 0;
+        double effort = (t > 0 ? tipTrimEffort : 0)
+            + (w > 0 ? tipWeightEffort + weight.massG() * shop.effortPerGram() : 0)
+            + (b > 0 ? buttCutEffort : b < 0 ? extensionEffort : 0) + (regrip ? regripEffort : 0);
+        double step = shop.lengthStepMm();
+        int key = (t * (tipWeights.size() + 1) + w) * KEYS_A_TRIM + b + KEYS_A_TRIM / 2;
+        return new Cut(key, t * shop.tipTrimStepMm(), Math.max(0, b * step), Math.max(0, -b * step), extensionMass, weight,
+            regrip, effort);
     }
 }

@@ -45,8 +45,7 @@ public final class Match {
         Target target = usableTarget();
         notes.addAll(Consistency.doubts(twin.carried()));
         ShopSettings shop = request.shop();
-        Screening screening = new Screening(favourite.withTarget(target), request.inventory(), request.otherModels(),
-            shop);
+        Screening screening = new Screening(favourite.withTarget(target), request.inventory(), request.otherModels());
         double due = request.mostReadyMinutes().orElse(Double.POSITIVE_INFINITY);
         PlanSearch inTime = search(target, due);
         PlanSearch anyTime = request.mostReadyMinutes().isPresent() ? search(target, Double.POSITIVE_INFINITY) : inTime;

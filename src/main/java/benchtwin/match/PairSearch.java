@@ -3,7 +3,6 @@ package benchtwin.match;
 import benchtwin.club.Head;
 import benchtwin.club.Inventory;
 import benchtwin.club.Shaft;
-import benchtwin.club.Step;
 import benchtwin.club.TipKind;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -107,8 +106,7 @@ final class PairSearch {
     private List<Candidate> candidates(Head head, Shaft shaft) {
         List<Candidate> candidates = new ArrayList<>();
         for (Screening.Way way : screening.ways(head, shaft, Optional.empty())) {
-            List<Step> steps = way.steps();
-            candidates.add(screening.withGrip(head, shaft, way, steps));
+            candidates.add(screening.withGrip(head, shaft, way, way.steps()));
         }
         return candidates;
     }

@@ -41,7 +41,8 @@ final class PlanWords {
      * @return its steps with minutes
      */
     Plan of(FoundPlan found) {
-        List<Step> steps = new ArrayList<>(found.candidate().joining());
+        List<Step> steps = new ArrayList<>();
+        found.candidate().joining().forEach(work -> steps.add(work.step(shop)));
         bends(found, steps);
         setting(found, steps);
         masses(found, steps);

@@ -8,7 +8,6 @@ import benchtwin.club.Quantity;
 import benchtwin.club.RecordedClub;
 import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
-import benchtwin.club.Step;
 import benchtwin.club.StepKind;
 import benchtwin.mechanics.Assembler;
 import benchtwin.mechanics.CutClub;
@@ -25,15 +24,13 @@ final class Screening {
     private final Favourite favourite;
     private final Inventory inventory;
     private final boolean otherModels;
-    private final Joining joining;
     private final Set<String> headsInClubs = new HashSet<>();
     private final Set<String> shaftsInClubs = new HashSet<>();
 
-    Screening(Favourite favourite, Inventory inventory, boolean otherModels, ShopSettings shop) {
+    Screening(Favourite favourite, Inventory inventory, boolean otherModels) {
         this.favourite = favourite;
         this.inventory = inventory;
         this.otherModels = otherModels;
-        this.joining = new Joining(shop);
         for (RecordedClub club : inventory.clubs()) {
             club.newest().head().ifPresent(headsInClubs::add);
             club.newest().shaft().ifPresent(shaftsInClubs::add);
@@ -192,14 +189,14 @@ final class Screening {
     private List<Candidate> onOldShaft(Head head, Shaft shaft) {
         Optional<Sleeve> on = favourite.sleeve();
         if (on.isPresent() && on.get().fits(head)) {
-            return List.of(Candidate.of(head, shaft, on, favourite.grip(), List.of(joining.screwOn(head, on.get())),
+            return List.of(Candidate.of(head, shaft, on, favourite.grip(), List.of(Joining.screwOn(head, on.get())),
                 favourite.setting(), false, false, false));
         }
-        Step pull = joining.pull(shaft, on.map(s -> "sleeve " + s.name()).orElse(
+        Work pull = Joining.pull(shaft, on.map(s -> "sleeve " + s.name()).orElse(
             favourite.head().map(h -> "head " + h.tag()).orElse("its head")));
         List<Candidate> ways = new ArrayList<>();
         for (Way way : ways(head, shaft, Optional.empty())) {
-            List<Step> steps = new ArrayList<>(List.of(pull));
+            List<Work> steps = new ArrayList<>(List.of(pull));
             steps.addAll(way.steps());
             ways.add(Candidate.of(head, shaft, way.sleeve(), favourite.grip(), steps, Optional.empty(), true, false,
                 false));
@@ -212,11 +209,11 @@ final class Screening {
         Shaft broken = favourite.shaft().orElse(shaft);
         Optional<Sleeve> old = head.seat().isPresent() ? favourite.sleeve() : Optional.empty();
         for (Way way : ways(head, shaft, old)) {
-            List<Step> steps = new ArrayList<>();
+            List<Work> steps = new ArrayList<>();
             if (head.seat().isEmpty()) {
-                steps.add(joining.pullStub(broken, "head " + head.tag()));
+                steps.add(Joining.pullStub(broken, "head " + head.tag()));
             } else if (way.reusesOldSleeve()) {
-                steps.add(joining.pullStub(broken, "sleeve " + old.orElseThrow().name()));
+                steps.add(Joining.pullStub(broken, "sleeve " + old.orElseThrow().name()));
             }
             steps.addAll(way.steps());
             ways.add(withGrip(head, shaft, way, steps));
@@ -225,15 +222,14 @@ final class Screening {
     }
 
     /** Joins a shaft from the drawer to a head, the grip included. */
-    Candidate withGrip(Head head, Shaft shaft, Way way, List<Step> joinSteps) {
-        List<Step> steps = new ArrayList<>(joinSteps);
+    Candidate withGrip(Head head, Shaft shaft, Way way, List<Work> joinSteps) {
+        List<Work> steps = new ArrayList<>(joinSteps);
         Optional<Grip> on = shaft.gripOn().flatMap(inventory::grip);
         boolean keepsGrip = on.isPresent() && (favourite.grip().isEmpty()
             || favourite.grip().get().model().equals(on.get().model()));
         Optional<Grip> grip = keepsGrip ? on : favourite.grip();
         if (!keepsGrip) {
-            steps.add(joining.step(StepKind.REGRIP, grip.map(g -> "Mount grip %s.".formatted(g.tag()))
-                .orElse("Mount the grip.")));
+            steps.add(Work.of(StepKind.REGRIP, "Mount grip %s.", grip.map(Grip::tag).orElse("as on the old club")));
         }
         return Candidate.of(head, shaft, way.sleeve(), grip, steps, Optional.empty(), way.tipFree(), way.tipFree(),
             !keepsGrip);
@@ -246,7 +242,7 @@ final class Screening {
      * @param tipFree         whether the tip is out of everything at some point
      * @param reusesOldSleeve whether the old club's sleeve is freed and used
      */
-    record Way(Optional<Sleeve> sleeve, List<Step> steps, boolean tipFree, boolean reusesOldSleeve) {
+    record Way(Optional<Sleeve> sleeve, List<Work> steps, boolean tipFree, boolean reusesOldSleeve) {
     }
 
     /**
@@ -258,32 +254,32 @@ final class Screening {
         boolean inTheOldClub = favourite.shaft().equals(Optional.of(shaft));
         Optional<Sleeve> on = inTheOldClub ? Optional.empty() : shaft.sleeveOn().flatMap(inventory::sleeve);
         if (on.isPresent() && on.get().fits(head)) {
-            return List.of(new Way(on, List.of(joining.screwOn(head, on.get())), false, false));
+            return List.of(new Way(on, List.of(Joining.screwOn(head, on.get())), false, false));
         }
-        List<Step> free = new ArrayList<>();
+        List<Work> free = new ArrayList<>();
         if (!inTheOldClub && shaft.sleeveOn().isPresent()) {
-            free.add(joining.pull(shaft, "sleeve " + shaft.sleeveOn().get()));
+            free.add(Joining.pull(shaft, "sleeve " + shaft.sleeveOn().get()));
         }
         List<Way> ways = new ArrayList<>();
         if (head.bore().isPresent()) {
-            joining.bondHead(shaft, head).ifPresent(bond -> ways.add(new Way(Optional.empty(), join(free, bond), true,
+            Joining.bondHead(shaft, head).ifPresent(bond -> ways.add(new Way(Optional.empty(), join(free, bond), true,
                 false)));
             return ways;
         }
         for (Sleeve sleeve : inventory.sleeves()) {
             if (sleeve.fits(head) && sleeve.count().orElse(1) > 0) {
-                joining.bondSleeve(shaft, sleeve).ifPresent(bond -> ways.add(
-                    new Way(Optional.of(sleeve), join(join(free, bond), List.of(joining.screwOn(head, sleeve))), true,
+                Joining.bondSleeve(shaft, sleeve).ifPresent(bond -> ways.add(
+                    new Way(Optional.of(sleeve), join(join(free, bond), List.of(Joining.screwOn(head, sleeve))), true,
                         false)));
             }
         }
-        old.filter(sleeve -> sleeve.fits(head)).ifPresent(sleeve -> joining.bondSleeve(shaft, sleeve).ifPresent(bond ->
-            ways.add(new Way(old, join(join(free, bond), List.of(joining.screwOn(head, sleeve))), true, true))));
+        old.filter(sleeve -> sleeve.fits(head)).ifPresent(sleeve -> Joining.bondSleeve(shaft, sleeve).ifPresent(bond ->
+            ways.add(new Way(old, join(join(free, bond), List.of(Joining.screwOn(head, sleeve))), true, true))));
         return ways;
     }
 
-    private static List<Step> join(List<Step> first, List<Step> then) {
-        List<Step> all = new ArrayList<>(first);
+    private static List<Work> join(List<Work> first, List<Work> then) {
+        List<Work> all = new ArrayList<>(first);
         all.addAll(then);
         return all;
     }

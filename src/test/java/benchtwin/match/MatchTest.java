@@ -141,7 +141,7 @@ class MatchTest {
     void pairsFoundByBoundsAreThoseFoundByTryingAll() {
         Inventory stock = new RandomStock(11).inventory(14, 0.5, 14);
         Favourite favourite = favourite(stock);
-        Screening screening = new Screening(favourite, stock, false, ShopSettings.DEFAULT);
+        Screening screening = new Screening(favourite, stock, false);
         PlanSearch search = search(stock, Keep.NONE);
         List<FoundPlan> all = new ArrayList<>();
         for (Head head : stock.heads()) {
@@ -244,7 +244,7 @@ class MatchTest {
     }
 
     private static Screened screened(Inventory stock) {
-        return new Screening(favourite(stock), stock, false, ShopSettings.DEFAULT).headsForTheOldShaft();
+        return new Screening(favourite(stock), stock, false).headsForTheOldShaft();
     }
 
     private static PlanSearch search(Inventory stock, Keep keep) {

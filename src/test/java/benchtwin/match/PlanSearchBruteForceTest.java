@@ -40,7 +40,7 @@ class PlanSearchBruteForceTest {
         TwinModel twin = new TwinModel(favourite.old(), Keep.SHAFT, favourite.condition(), favourite.reading());
         PlanSearch search = new PlanSearch(favourite.target(), twin, COARSE, stock.weights(), 1, Double.POSITIVE_INFINITY);
         List<Candidate> candidates =
-            new Screening(favourite, stock, false, COARSE).headsForTheOldShaft().fit();
+            new Screening(favourite, stock, false).headsForTheOldShaft().fit();
         assertThat(candidates).hasSizeGreaterThan(3);
         for (Candidate candidate : candidates) {
             double least = everyPlan(candidate, favourite, twin, stock);
@@ -54,7 +54,7 @@ class PlanSearchBruteForceTest {
     }
 
     private static double everyPlan(Candidate candidate, Favourite favourite, TwinModel twin, Inventory stock) {
-        double joining = candidate.joining().stream().mapToDouble(s -> 0.002 * s.minutes()).sum();
+        double joining = candidate.joining().stream().mapToDouble(s -> 0.002 * s.kind().defaultMinutes()).sum();
         double least = Double.POSITIVE_INFINITY;
         double[] ports = {4, 2, 6, 9};
         double[] tips = candidate.tipFree() ? new double[] {0, 2} : new double[] {0};
