@@ -1,0 +1,52 @@
+package benchtwin.stock;
+
+import benchtwin.club.AngleReading;
+import benchtwin.club.Category;
+import benchtwin.club.HeadAngles;
+import benchtwin.measure.DefaultUncertainty;
+import benchtwin.measure.Taken;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A row's loft, lie, face and bounce, and how they were read. */
+final class AngleCells {
+
+    private AngleCells() {
+    }
+
+    /** The angles; all empty where none was read. */
+    static HeadAngles read(Row row, Optional<Category> category, Taken taken) {
+        AngleReading reading = reading(row, category);
+        Measures measures = new Measures(row, category, taken);
+        boolean wood = reading.isWood();
+        return new HeadAngles(reading,
+            measures.reading("loft_deg", wood ? DefaultUncertainty.WOOD_LOFT_DEG : DefaultUncertainty.IRON_LOFT_DEG),
+            measures.reading("lie_deg", wood ? DefaultUncertainty.WOOD_LIE_DEG : DefaultUncertainty.IRON_LIE_DEG),
+            measures.reading("face_deg", DefaultUncertainty.FACE_DEG),
+            measures.reading("bounce_deg", DefaultUncertainty.BOUNCE_DEG));
+    }
+
+    static boolean areAny(Row row) {
+        return Stream.of("loft_deg", "lie_deg", "face_deg", "bounce_deg").anyMatch(row::has);
+    }
+
+    /** As written; irons, wedges and putters are read by the edge, a wood has to say. */
+    private static AngleReading reading(Row row, Optional<Category> category) {
+        boolean edgeOnly = category.filter(known -> known == Category.IRON || known == Category.WEDGE
+            || known == Category.PUTTER).isPresent();
+        boolean woodOnly = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();
+        AngleReading usual = edgeOnly ? AngleReading.EDGE : AngleReading.SOLED;
+        Optional<AngleReading> written = row.word("reading", AngleReading.class);
+        if (written.isPresent()) {
+            if (edgeOnly && written.get().isWood()) {
+                row.fault("reading", "does not go with an iron, wedge or putter", "edge");
+            } else if (woodOnly && !written.get().isWood()) {
+                row.fault("reading", "does not go with a driver or fairway wood", "soled or square");
+            }
+        } else if (!edgeOnly && category.isPresent() && areAny(row) && !row.has("reading")) {
+            row.missing("reading", "how its angles were read: "
+                + (woodOnly ? "soled or square" : "soled, square or edge"));
+        }
+        return written.orElse(usual);
+    }
+}
