@@ -50,8 +50,7 @@ public final class WhyNext {
 
     private static String words(Quantity quantity, Ranked option) {
         double off = option.difference().get(quantity);
-        return String.format(Locale.ROOT, "%s %+.*f %s", quantity.word().replace('-', ' '),
-            quantity == Quantity.LOFT || quantity == Quantity.LIE || quantity == Quantity.FACE ? 2 : 1, off,
-            quantity.unit());
+        String format = quantity.isAngle() ? "%s %+.2f%s" : "%s %+.1f %s";
+        return String.format(Locale.ROOT, format, quantity.word().replace('-', ' '), off, quantity.unit());
     }
 }

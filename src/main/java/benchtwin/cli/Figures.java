@@ -18,7 +18,7 @@ final class Figures {
         return switch (quantity) {
             case LENGTH, RULES_LENGTH -> LengthText.inchesAndSixteenths(value) + " in";
             case SWING_WEIGHT -> SwingWeightText.format(value).orElse(fixed(value, 1) + " pt");
-            case LOFT, LIE, FACE, BOUNCE -> fixed(value, 2) + "°";
+            case LOFT, LIE, FACE, BOUNCE -> (fixed(value, 2) + "°").replace('-', '−');
             case TORQUE -> fixed(value, 1) + "°";
             case BUTT_INERTIA -> fixed(value, 0) + " kg·cm²";
             default -> fixed(value, 1) + " " + quantity.unit();
@@ -45,14 +45,24 @@ final class Figures {
     static String time(double minutes) {
         long whole = Math.round(minutes);
         if (whole < 2 * MINUTES_AN_HOUR) {
-            return whole + " min";
+            return whole + "\u00a0min";
         }
         long rest = whole % (long) MINUTES_AN_HOUR;
-        return whole / (long) MINUTES_AN_HOUR + " h" + (rest == 0 ? "" : " " + rest + " min");
+        return whole / (long) MINUTES_AN_HOUR + "\u00a0h" + (rest == 0 ? "" : "\u00a0" + rest + "\u00a0min");
     }
 
     static String chance(double chance) {
         return fixed(chance, 2);
+    }
+
+    /** A name for a narrow column: at most seven letters. */
+    static String shortName(Quantity quantity) {
+        return switch (quantity) {
+            case SWING_WEIGHT -> "swing";
+            case FREQUENCY -> "cpm";
+            case TOTAL_MASS -> "mass";
+            default -> quantity.word();
+        };
     }
 
     static String name(Quantity quantity) {

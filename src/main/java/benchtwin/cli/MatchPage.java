@@ -73,12 +73,13 @@ final class MatchPage {
             page.line("Nothing in stock fits.");
             return;
         }
-        page.blank();
         if (!answer.hasSuitable()) {
+            page.blank();
             Ranked first = answer.results().get(0);
             page.wrapped("", "Nothing in stock is inside tolerance; the nearest misses " + first.outOfTolerance().stream()
                 .map(q -> Figures.name(q) + " by " + beyond(first, q)).collect(Collectors.joining(" and ")) + ".");
         } else if (answer.isToTry()) {
+            page.blank();
             List<String> tags = answer.results().stream().limit(3).map(this::name).toList();
             page.wrapped("", "Try these %s: %s. Every step is undone in a minute, so screw each on, read it, and choose; "
                 .formatted(tags.size() == 2 ? "two" : "three", String.join(", ", tags))
@@ -123,7 +124,7 @@ final class MatchPage {
         for (Step step : option.plan().steps()) {
             String undo = step.kind().undo() == Undo.FREELY ? "" : ", " + step.kind().undo().word();
             page.wrapped(String.format(Locale.ROOT, "%s%2d. ", INDENT, number++),
-                "%s (%s%s)".formatted(step.words(), Figures.time(step.minutes()), undo));
+                "%s (%s%s)".formatted(step.words(), Figures.time(step.minutes()), undo.replace(' ', Page.NO_BREAK)));
         }
         strips(option);
         chances(option.firstTimeRight());
@@ -158,7 +159,7 @@ final class MatchPage {
     private void chances(FirstTimeRight chance) {
         String groups = chance.byGroup().entrySet().stream()
             .map(e -> e.getKey() + " " + Figures.chance(e.getValue())).collect(Collectors.joining(", "));
-        page.wrapped(INDENT, "Right the first time: %s (%s). These gauges allow %s at best.%s".formatted(
+        page.wrapped(INDENT, "Right the first time: %s, swing weight aside, which a last touch of tape sets (%s). These gauges allow %s at best.%s".formatted(
             Figures.chance(chance.all()), groups, Figures.chance(chance.best().get(ALL)),
             chance.measureNext().map(next -> " To be surer, %s: %s.".formatted(next.what(),
                 Figures.chance(next.raisesTo()))).orElse("")));
@@ -170,7 +171,7 @@ final class MatchPage {
         List<Quantity> columns = answer.favourite().target().wanted().entrySet().stream()
             .filter(e -> e.getValue().weight() > 0).map(Map.Entry::getKey).toList();
         StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%s%-18s", INDENT, ""));
-        columns.forEach(q -> head.append(String.format(Locale.ROOT, " %7.7s", Figures.name(q))));
+        columns.forEach(q -> head.append(String.format(Locale.ROOT, " %7s", Figures.shortName(q))));
         page.line("%s", head + "  effort    cost");
         for (Ranked option : answer.results()) {
             StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%s%-18.18s", INDENT, name(option)));

@@ -9,6 +9,9 @@ final class Page {
     /** Columns a table may take. */
     static final int WIDTH = 100;
 
+    /** A space that a paragraph is not broken at; printed as a plain one. */
+    static final char NO_BREAK = '\u00a0';
+
     private final PrintWriter out;
     private final boolean plain;
 
@@ -22,7 +25,7 @@ final class Page {
     }
 
     void line(String format, Object... args) {
-        String text = args.length == 0 ? format : String.format(Locale.ROOT, format, args);
+        String text = (args.length == 0 ? format : String.format(Locale.ROOT, format, args)).replace(NO_BREAK, ' ');
         out.println(plain ? ascii(text) : text);
     }
 
@@ -52,7 +55,7 @@ final class Page {
     }
 
     private static String ascii(String text) {
-        return text.replace("°", " deg").replace("−", "-").replace("·", ".").replace("│", "|").replace("●", "*")
+        return text.replace("°", "d").replace("…", "...").replace("−", "-").replace("·", ".").replace("│", "|").replace("●", "*")
             .replace("○", "o").replace("┼", "+").replace("─", "-").replace("▸", ">").replace("◂", "<").replace("×", "x")
             .replace("²", "2").replace("±", "+/-").replace("½", "1/2").replace("’", "'");
     }

@@ -38,7 +38,7 @@ public enum StepKind implements Word {
     /** Cut the butt. */
     BUTT_CUT("butt cut", 5, Undo.NEVER, Wait.NONE, Hazard.CUT),
     /** Extend the butt. */
-    EXTENSION("extension at the butt", 8, Undo.COSTS_A_PULL, Wait.CURE, Hazard.BOND),
+    EXTENSION("extension at the butt", 8, Undo.WITH_WORK, Wait.CURE, Hazard.BOND),
     /** Take off or put on a grip. */
     REGRIP("regrip", 5, Undo.GRIP_OFTEN_LOST, Wait.DRY, Hazard.SOLVENT);
 

@@ -4,6 +4,8 @@ package benchtwin.club;
 public enum Undo implements Word {
     /** In a minute, without a trace. */
     FREELY("undone freely"),
+    /** With some work. */
+    WITH_WORK("can be undone"),
     /** Bending back uses metal again. */
     COSTS_METAL("costs metal"),
     /** Some of it. */

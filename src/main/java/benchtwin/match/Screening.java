@@ -12,6 +12,7 @@ import benchtwin.club.StepKind;
 import benchtwin.mechanics.Assembler;
 import benchtwin.mechanics.CutClub;
 import benchtwin.mechanics.Setup;
+import benchtwin.mechanics.SleeveSettings;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -182,13 +183,19 @@ final class Screening {
             && !reservedFor.get().equals(favourite.name());
     }
 
+    /** A sleeve fits when its type does and it has the setting the head was read at. */
+    private static boolean fits(Sleeve sleeve, Head head) {
+        return sleeve.fits(head) && SleeveSettings.labels(sleeve).stream().anyMatch(label ->
+            SleeveSettings.aim(sleeve, head.hand(), head.seat().orElseThrow().readAtSetting(), label).isPresent());
+    }
+
     private String noWay(Head head) {
         return head.seat().isPresent() ? RuleOut.NO_SLEEVE.word() : RuleOut.TIP.word();
     }
 
     private List<Candidate> onOldShaft(Head head, Shaft shaft) {
         Optional<Sleeve> on = favourite.sleeve();
-        if (on.isPresent() && on.get().fits(head)) {
+        if (on.isPresent() && fits(on.get(), head)) {
             return List.of(Candidate.of(head, shaft, on, favourite.grip(), List.of(Joining.screwOn(head, on.get())),
                 favourite.setting(), false, false, false));
         }
@@ -253,7 +260,7 @@ final class Screening {
     List<Way> ways(Head head, Shaft shaft, Optional<Sleeve> old) {
         boolean inTheOldClub = favourite.shaft().equals(Optional.of(shaft));
         Optional<Sleeve> on = inTheOldClub ? Optional.empty() : shaft.sleeveOn().flatMap(inventory::sleeve);
-        if (on.isPresent() && on.get().fits(head)) {
+        if (on.isPresent() && fits(on.get(), head)) {
             return List.of(new Way(on, List.of(Joining.screwOn(head, on.get())), false, false));
         }
         List<Work> free = new ArrayList<>();
@@ -267,13 +274,13 @@ final class Screening {
             return ways;
         }
         for (Sleeve sleeve : inventory.sleeves()) {
-            if (sleeve.fits(head) && sleeve.count().orElse(1) > 0) {
+            if (fits(sleeve, head) && sleeve.count().orElse(1) > 0) {
                 Joining.bondSleeve(shaft, sleeve).ifPresent(bond -> ways.add(
                     new Way(Optional.of(sleeve), join(join(free, bond), List.of(Joining.screwOn(head, sleeve))), true,
                         false)));
             }
         }
-        old.filter(sleeve -> sleeve.fits(head)).ifPresent(sleeve -> Joining.bondSleeve(shaft, sleeve).ifPresent(bond ->
+        old.filter(sleeve -> fits(sleeve, head)).ifPresent(sleeve -> Joining.bondSleeve(shaft, sleeve).ifPresent(bond ->
             ways.add(new Way(old, join(join(free, bond), List.of(Joining.screwOn(head, sleeve))), true, true))));
         return ways;
     }
