@@ -51,6 +51,6 @@ public final class WhyNext {
     private static String words(Quantity quantity, Ranked option) {
         double off = option.difference().get(quantity);
         String format = quantity.isAngle() ? "%s %+.2f%s" : "%s %+.1f %s";
-        return String.format(Locale.ROOT, format, quantity.word().replace('-', ' '), off, quantity.unit());
+        return String.format(Locale.ROOT, format, quantity.word().replace('-', ' '), off, quantity.unit()).replace("-", "−");
     }
 }

@@ -56,8 +56,13 @@ final class StockCheckCommand implements Callable<Integer> {
                 file.unknownColumns().isEmpty() ? "" : "; columns not known here, kept as they are: "
                     + String.join(", ", file.unknownColumns())));
         }
-        out.println(check.isClean() ? "No faults, %d warnings.".formatted(check.warningCount())
-            : "%d faults, %d warnings: nothing of these files would be read unless the good rows are asked for."
-                .formatted(check.faultCount(), check.warningCount()));
+        String warnings = count(check.warningCount(), "warning");
+        out.println(check.isClean() ? "No faults, %s.".formatted(warnings)
+            : "%s, %s: nothing of these files would be read unless the good rows are asked for."
+                .formatted(count(check.faultCount(), "fault"), warnings));
+    }
+
+    private static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
     }
 }
