@@ -73,6 +73,11 @@ final class FirstTimeRightOdds {
     /** Chance that all of them read inside tolerance; without a prediction, as if every one were predicted spot on. */
     private static double chance(List<Quantity> quantities, Target target, double[] predicted,
                                  List<Contribution> contributions) {
+        return chance(quantities, target, predicted, contributions, NormalBox.FINE);
+    }
+
+    private static double chance(List<Quantity> quantities, Target target, double[] predicted,
+                                 List<Contribution> contributions, int points) {
         int n = quantities.size();
         double[][] covariance = new double[n][n];
         double[] low = new double[n];
@@ -93,7 +98,7 @@ final class FirstTimeRightOdds {
                 covariance[j][i] = scaled;
             }
         }
-        return NormalBox.probability(covariance, low, high);
+        return NormalBox.probability(covariance, low, high, points);
     }
 
     private static Contribution onceMeasured(Contribution contribution) {
@@ -119,16 +124,27 @@ final class FirstTimeRightOdds {
                 ideas.add(new Idea(place, improvement, removed(contribution, improvement, lasting, variance))));
         }
         ideas.sort(Comparator.comparingDouble(idea -> -idea.removed()));
-        FirstTimeRight.MeasureNext best = null;
+        Idea best = null;
+        double bestRaised = 0;
         for (Idea idea : ideas.subList(0, Math.min(ideas.size(), IDEAS_TRIED))) {
-            List<Contribution> improved = new ArrayList<>(contributions);
-            improved.set(idea.place(), contributions.get(idea.place()).scaled(idea.improvement().scale()));
-            double raised = chance(lasting, target, predicted, improved);
-            if (raised > (best == null ? now + WORTH_SAYING : best.raisesTo())) {
-                best = new FirstTimeRight.MeasureNext(idea.improvement().words(), raised);
+            double raised = chance(lasting, target, predicted, with(contributions, idea), NormalBox.COARSE);
+            if (raised > bestRaised) {
+                best = idea;
+                bestRaised = raised;
             }
         }
-        return Optional.ofNullable(best);
+        if (best == null) {
+            return Optional.empty();
+        }
+        double raised = chance(lasting, target, predicted, with(contributions, best));
+        return raised > now + WORTH_SAYING
+            ? Optional.of(new FirstTimeRight.MeasureNext(best.improvement().words(), raised)) : Optional.empty();
+    }
+
+    private static List<Contribution> with(List<Contribution> contributions, Idea idea) {
+        List<Contribution> improved = new ArrayList<>(contributions);
+        improved.set(idea.place(), contributions.get(idea.place()).scaled(idea.improvement().scale()));
+        return improved;
     }
 
     /** Share of variance an improvement takes away, added up over the quantities. */

@@ -13,7 +13,10 @@ import org.hipparchus.special.Erf;
  */
 final class NormalBox {
 
-    private static final int POINTS = 511;
+    /** Points of the sequence behind a figure that is shown. */
+    static final int FINE = 511;
+    /** Points behind a comparison that is not. */
+    static final int COARSE = 63;
     private static final double TINY = 1e-12;
     private static final double SQRT2 = Math.sqrt(2);
 
@@ -38,6 +41,11 @@ final class NormalBox {
      * @return 0 to 1; 1 for no dimensions
      */
     static double probability(double[][] covariance, double[] low, double[] high) {
+        return probability(covariance, low, high, FINE);
+    }
+
+    /** The same with a number of points of the caller's choice. */
+    static double probability(double[][] covariance, double[] low, double[] high, int points) {
         int n = low.length;
         if (n == 0) {
             return 1;
@@ -50,7 +58,7 @@ final class NormalBox {
         sequence.nextVector();
         double sum = 0;
         double[] y = new double[n];
-        for (int point = 0; point < POINTS; point++) {
+        for (int point = 0; point < points; point++) {
             double[] w = sequence.nextVector();
             double product = 1;
             for (int i = 0; i < n && product > 0; i++) {
@@ -67,7 +75,7 @@ final class NormalBox {
             }
             sum += product;
         }
-        return sum / POINTS;
+        return sum / points;
     }
 
     /** Lower triangle; a direction without variance is given a trace of one, so that a box still decides it. */
