@@ -26,6 +26,7 @@ public final class Assembler {
     private final double[] values = new double[Input.values().length];
     private final List<Factor> factors = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private Optional<Assembly.RawCondition> raw = Optional.empty();
 
     private Assembler() {
         Arrays.fill(values, Double.NaN);
@@ -46,17 +47,24 @@ public final class Assembler {
                 ? "head %s takes a sleeve and none was given".formatted(head.tag())
                 : "head %s has a bore and cannot take sleeve %s".formatted(head.tag(), sleeve.get().name()));
         }
+        Assembler assembler = run(head, shaft, sleeve, grip);
+        boolean cgAtGround = head.category() == Category.PUTTER && head.mass().cgToeMm().isEmpty();
+        TaperedTube tube =
+            new TaperedTube(shaft.tipMm(), shaft.buttMm(), shaft.parallelTipMm(), shaft.rawLengthMm());
+        // of thousands of assemblies a search makes, a handful is ever asked what it rests on: that is worked out then
+        return new Assembly(assembler.values, () -> run(head, shaft, sleeve, grip).factors,
+            new Assembly.Shape(head.category(), head.angles().reading(), cgAtGround, tube, shaft.tipCutMm(),
+                assembler.raw, List.copyOf(assembler.notes)));
+    }
+
+    private static Assembler run(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip) {
         Assembler assembler = new Assembler();
         assembler.angles(head);
         assembler.headMass(head, sleeve);
         assembler.hosel(head, sleeve);
-        Optional<Assembly.RawCondition> raw = assembler.shaft(shaft);
+        assembler.raw = assembler.shaft(shaft);
         assembler.grip(grip);
-        boolean cgAtGround = head.category() == Category.PUTTER && head.mass().cgToeMm().isEmpty();
-        TaperedTube tube =
-            new TaperedTube(shaft.tipMm(), shaft.buttMm(), shaft.parallelTipMm(), shaft.rawLengthMm());
-        return new Assembly(assembler.values, assembler.factors, new Assembly.Shape(head.category(),
-            head.angles().reading(), cgAtGround, tube, shaft.tipCutMm(), raw, List.copyOf(assembler.notes)));
+        return assembler;
     }
 
     private void angles(Head head) {

@@ -4,6 +4,7 @@ import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A head, a shaft, a grip and perhaps a sleeve as the numbers a prediction needs, each with its uncertainty and origin.
@@ -12,8 +13,9 @@ import java.util.Optional;
 public final class Assembly {
 
     private final double[] values;
-    private final List<Factor> factors;
+    private final Supplier<List<Factor>> findFactors;
     private final Shape shape;
+    private List<Factor> factors;
 
     /**
      * What is not a number, or is exact.
@@ -39,9 +41,9 @@ public final class Assembly {
     record RawCondition(double clampMm, double freeLengthMm, double tipMassG, boolean overGrip) {
     }
 
-    Assembly(double[] values, List<Factor> factors, Shape shape) {
+    Assembly(double[] values, Supplier<List<Factor>> findFactors, Shape shape) {
         this.values = values.clone();
-        this.factors = List.copyOf(factors);
+        this.findFactors = findFactors;
         this.shape = shape;
     }
 
@@ -59,6 +61,9 @@ public final class Assembly {
      * @return factors in input order
      */
     public List<Factor> factors() {
+        if (factors == null) {
+            factors = List.copyOf(findFactors.get());
+        }
         return factors;
     }
 
@@ -93,6 +98,6 @@ public final class Assembly {
         for (Input input : factor.inputs()) {
             copy[input.ordinal()] += by;
         }
-        return new Assembly(copy, factors, shape);
+        return new Assembly(copy, this::factors, shape);
     }
 }
