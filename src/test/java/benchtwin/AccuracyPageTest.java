@@ -2,6 +2,7 @@ package benchtwin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.match.MatchChecks;
 import benchtwin.mechanics.MechanicsChecks;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,7 +20,9 @@ class AccuracyPageTest {
     private static final Path PAGE = Path.of("docs", "accuracy.md");
 
     static List<PublishedCheck> checks() {
-        return new ArrayList<>(MechanicsChecks.all());
+        List<PublishedCheck> checks = new ArrayList<>(MechanicsChecks.all());
+        checks.addAll(MatchChecks.all());
+        return checks;
     }
 
     @ParameterizedTest

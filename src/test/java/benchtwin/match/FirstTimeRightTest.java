@@ -17,7 +17,7 @@ class FirstTimeRightTest {
         return LongStream.range(1, 6);
     }
 
-    /** Standard normal table, two-sided: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1 (four decimals). */
+    /** Two-sided normal table, four decimals: memory. */
     @ParameterizedTest
     @CsvSource({"1, 0.6827", "1.96, 0.9500", "3, 0.9973"})
     void oneDimensionIsTheNormalTable(double z, double printed) {
