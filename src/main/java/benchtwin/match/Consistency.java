@@ -34,4 +34,18 @@ final class Consistency {
         });
         return doubts;
     }
+
+    /**
+     * A sentence when a shaft's raw reading and its built club's disagree by more than a frequency's tolerance.
+     * @param cpm what the raw reading would make the club read, less what it read; NaN where one of the two is missing
+     * @return none when they agree
+     */
+    static List<String> disagreement(double cpm) {
+        if (!(Math.abs(cpm) > Quantity.FREQUENCY.defaultTolerance())) {
+            return List.of();
+        }
+        return List.of(String.format(Locale.ROOT,
+            "the shaft's raw reading would make the old club read %.1f cpm %s than it did: the club's own reading is used",
+            Math.abs(cpm), cpm > 0 ? "more" : "less"));
+    }
 }

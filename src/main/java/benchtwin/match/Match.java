@@ -44,6 +44,7 @@ public final class Match {
     private MatchAnswer run() {
         Target target = usableTarget();
         notes.addAll(Consistency.doubts(twin.carried()));
+        notes.addAll(Consistency.disagreement(twin.rawDisagreementCpm()));
         ShopSettings shop = request.shop();
         Screening screening = new Screening(favourite.withTarget(target), request.inventory(), request.otherModels());
         double due = request.mostReadyMinutes().orElse(Double.POSITIVE_INFINITY);

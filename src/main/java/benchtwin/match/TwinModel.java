@@ -87,6 +87,19 @@ final class TwinModel {
     }
 
     /**
+     * How far the kept shaft's raw reading and the built club's reading disagree about its stiffness.
+     * @return what the raw reading would make the old club read, less what it read, cpm; NaN where one of the two is missing
+     */
+    double rawDisagreementCpm() {
+        if (!isScaledByOldClub()) {
+            return Double.NaN;
+        }
+        OldClub club = old.get();
+        double read = club.measured().get(Quantity.FREQUENCY).value();
+        return read * (Stiffness.rootFromRaw(club.assembly()) / stiffnessRoot(club.assembly()) - 1);
+    }
+
+    /**
      * What is carried over, by quantity.
      * @return measured less modelled, 0 where either is missing
      */

@@ -222,6 +222,19 @@ class MatchTest {
     }
 
     @Test
+    void aRawReadingThatDisagreesWithTheClubsIsReported() {
+        assertThat(Consistency.disagreement(Double.NaN)).isEmpty();
+        assertThat(Consistency.disagreement(2)).isEmpty();
+        assertThat(Consistency.disagreement(-2.6)).singleElement().asString().contains("2.6 cpm less than it did");
+        Inventory stock = new RandomStock(1).inventory(3, 1, 1);
+        Favourite favourite = favourite(stock);
+        TwinModel twin = new TwinModel(favourite.old(), Keep.SHAFT, favourite.condition(), favourite.reading());
+        TwinModel raw = new TwinModel(favourite.old(), Keep.NONE, favourite.condition(), favourite.reading());
+        assertThat(twin.rawDisagreementCpm()).isCloseTo(-raw.carried()[Quantity.FREQUENCY.ordinal()], within(1e-9));
+        assertThat(raw.rawDisagreementCpm()).isNaN();
+    }
+
+    @Test
     void readingsPutTheHeadThatReadsNearestFirst() {
         Inventory stock = new RandomStock(6).inventory(60, 1, 5);
         MatchAnswer answer = run(stock, Keep.SHAFT);
