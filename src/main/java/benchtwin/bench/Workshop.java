@@ -9,6 +9,7 @@ import benchtwin.club.Sleeve;
 import benchtwin.stock.Fault;
 import benchtwin.stock.InventoryRead;
 import benchtwin.stock.InventoryReader;
+import benchtwin.stock.Nearest;
 import benchtwin.stock.StockFiles;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -123,22 +124,6 @@ public record Workshop(Inventory inventory, List<String> remarks) {
 
     /** Edits between two tags, case aside. */
     private static int distance(String from, String to) {
-        String a = from.toLowerCase(Locale.ROOT);
-        String b = to.toLowerCase(Locale.ROOT);
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int corner = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int above = row[j];
-                int swap = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                row[j] = Math.min(swap, Math.min(above, row[j - 1]) + 1);
-                corner = above;
-            }
-        }
-        return row[b.length()];
+        return Nearest.distance(from.toLowerCase(Locale.ROOT), to.toLowerCase(Locale.ROOT));
     }
 }

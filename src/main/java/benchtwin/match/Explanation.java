@@ -5,7 +5,6 @@ import benchtwin.club.Target;
 import benchtwin.club.Wanted;
 import benchtwin.mechanics.Origin;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -82,31 +81,19 @@ final class Explanation {
         double missSquared = CostTerms.missSquared(target, judged.predicted());
         Map<Quantity, Double> predicted = new EnumMap<>(Quantity.class);
         Map<Quantity, Double> uncertainty = new EnumMap<>(Quantity.class);
-        Map<Quantity, Double> difference = new EnumMap<>(Quantity.class);
-        Map<Quantity, Double> terms = new EnumMap<>(Quantity.class);
-        List<Quantity> out = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
             double value = judged.predicted()[quantity.ordinal()];
-            if (Double.isNaN(value)) {
-                continue;
+            if (!Double.isNaN(value)) {
+                predicted.put(quantity, value);
+                uncertainty.put(quantity, Propagation.u(judged.contributions(), quantity, false));
             }
-            predicted.put(quantity, value);
-            uncertainty.put(quantity, Propagation.u(judged.contributions(), quantity, false));
-            target.of(quantity).ifPresent(wanted -> {
-                double d = wanted.deviation(value);
-                difference.put(quantity, value - wanted.value());
-                terms.put(quantity, wanted.weight() * d * d / target.totalWeight());
-                if (wanted.weight() > 0 && Math.abs(d) > 1) {
-                    out.add(quantity);
-                }
-            });
         }
-        out.sort(Comparator.comparingDouble(
-            q -> -Math.abs(target.of(q).orElseThrow().deviation(judged.predicted()[q.ordinal()]))));
+        Comparison comparison = Comparison.of(target, predicted);
         return new Ranked(rank, plan.candidate().head(), plan.candidate().shaft(), plan.candidate().sleeve(),
-            Optional.ofNullable(plan.angle().setting()), words.of(plan), predicted, uncertainty, difference, terms,
+            Optional.ofNullable(plan.angle().setting()), words.of(plan), predicted, uncertainty,
+            comparison.difference(), comparison.terms(),
             plan.cost(), Math.sqrt(missSquared), plan.cost() - missSquared,
-            FirstTimeRightOdds.of(target, judged.predicted(), judged.contributions()), List.copyOf(out),
+            FirstTimeRightOdds.of(target, judged.predicted(), judged.contributions()), comparison.outOfTolerance(),
             defaults(judged), List.copyOf(ties));
     }
 

@@ -2,7 +2,6 @@ package benchtwin.match;
 
 import benchtwin.club.Quantity;
 import benchtwin.club.Target;
-import benchtwin.club.Wanted;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -43,26 +42,8 @@ public final class Reranking {
     private static Ranked measured(Ranked option, Map<Quantity, Double> read, Target target) {
         EnumMap<Quantity, Double> values = new EnumMap<>(option.predicted());
         values.putAll(read);
-        double missSquared = 0;
-        EnumMap<Quantity, Double> difference = new EnumMap<>(Quantity.class);
-        EnumMap<Quantity, Double> terms = new EnumMap<>(Quantity.class);
-        List<Quantity> out = new ArrayList<>();
-        for (Map.Entry<Quantity, Wanted> entry : target.wanted().entrySet()) {
-            Double value = values.get(entry.getKey());
-            if (value == null) {
-                continue;
-            }
-            double d = entry.getValue().deviation(value);
-            double term = entry.getValue().weight() * d * d / target.totalWeight();
-            missSquared += term;
-            difference.put(entry.getKey(), value - entry.getValue().value());
-            terms.put(entry.getKey(), term);
-            if (entry.getValue().weight() > 0 && Math.abs(d) > 1) {
-                out.add(entry.getKey());
-            }
-        }
-        out.sort(Comparator.comparingDouble(
-            q -> -Math.abs(target.of(q).orElseThrow().deviation(values.get(q)))));
-        return option.measured(values, difference, terms, Math.sqrt(missSquared), List.copyOf(out));
+        Comparison comparison = Comparison.of(target, values);
+        return option.measured(values, comparison.difference(), comparison.terms(), Math.sqrt(comparison.missSquared()),
+            comparison.outOfTolerance());
     }
 }

@@ -21,8 +21,6 @@ import java.util.OptionalDouble;
 /** Turns a head, a shaft, a grip and perhaps a sleeve into the numbers of an {@link Assembly}, defaults marked. */
 public final class Assembler {
 
-    private static final double GRAMS_UNKNOWN = Double.NaN;
-
     private final double[] values = new double[Input.values().length];
     private final List<Factor> factors = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
@@ -104,13 +102,10 @@ public final class Assembler {
             notes.add("head %s was weighed with its screw: %.1f g taken off (default)"
                 .formatted(head.tag(), MechanicsDefaults.SLEEVE_SCREW_G));
         }
-        double off = included;
         if (head.massG().isPresent()) {
             Reading mass = head.massG().get();
-            add(key + ":mass", "mass of head " + head.tag(), mass.value() - off, mass.standardUncertainty(),
+            add(key + ":mass", "mass of head " + head.tag(), mass.value() - included, mass.standardUncertainty(),
                 mass.standardUncertainty(), Origin.MEASURED, Input.HEAD_MASS_G);
-        } else {
-            set(Input.HEAD_MASS_G, GRAMS_UNKNOWN);
         }
         centreOfGravity(head, key);
         head.mass().transverseInertiaGCm2().ifPresentOrElse(

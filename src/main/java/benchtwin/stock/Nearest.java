@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Finds what somebody probably meant. */
-final class Nearest {
+public final class Nearest {
 
     private static final int LONGEST = 40;
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s_-]+");
@@ -33,8 +33,13 @@ final class Nearest {
         return oneWord ? lower : BETWEEN_WORDS.matcher(lower).replaceAll("-");
     }
 
-    /** How many letters have to be put in, taken out or changed (Levenshtein's distance). */
-    static int distance(String one, String other) {
+    /**
+     * How many letters have to be put in, taken out or changed (Levenshtein's distance).
+     * @param one   any text
+     * @param other any text
+     * @return 0 when they are the same
+     */
+    public static int distance(String one, String other) {
         int[] above = new int[other.length() + 1];
         for (int j = 0; j <= other.length(); j++) {
             above[j] = j;
