@@ -3,6 +3,7 @@ package benchtwin.bench;
 import benchtwin.club.Hazard;
 import benchtwin.match.MatchAnswer;
 import benchtwin.match.Plan;
+import benchtwin.match.ShaftAnswer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -20,6 +21,15 @@ public final class Cautions {
      */
     public static List<String> of(MatchAnswer answer) {
         return of(answer.results().stream().map(option -> option.plan()).toList());
+    }
+
+    /**
+     * Cautions of everything a choice of shafts proposes.
+     * @param answer the answer
+     * @return lines; none when every step is harmless
+     */
+    public static List<String> of(ShaftAnswer answer) {
+        return of(answer.picks().stream().map(pick -> pick.option().plan()).toList());
     }
 
     /**

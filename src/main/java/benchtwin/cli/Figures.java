@@ -3,6 +3,7 @@ package benchtwin.cli;
 import benchtwin.club.Quantity;
 import benchtwin.measure.LengthText;
 import benchtwin.measure.SwingWeightText;
+import benchtwin.measure.Units;
 import java.util.Locale;
 
 /** Numbers as a bench reads them. */
@@ -19,6 +20,7 @@ final class Figures {
             case LENGTH, RULES_LENGTH -> LengthText.inchesAndSixteenths(value) + " in";
             case SWING_WEIGHT -> SwingWeightText.format(value).orElse(fixed(value, 1) + " pt");
             case LOFT, LIE, FACE, BOUNCE -> (fixed(value, 2) + "°").replace('-', '−');
+            case SHAFT_BALANCE -> fixed(Units.inches(value), 2) + " in";
             case TORQUE -> fixed(value, 1) + "°";
             case BUTT_INERTIA -> fixed(value, 0) + " kg·cm²";
             default -> fixed(value, 1) + " " + quantity.unit();
@@ -60,7 +62,8 @@ final class Figures {
         return switch (quantity) {
             case SWING_WEIGHT -> "swing";
             case FREQUENCY -> "cpm";
-            case TOTAL_MASS -> "mass";
+            case TOTAL_MASS, SHAFT_MASS -> "mass";
+            case SHAFT_BALANCE -> "balance";
             default -> quantity.word();
         };
     }

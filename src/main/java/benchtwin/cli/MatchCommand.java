@@ -10,9 +10,7 @@ import benchtwin.club.Hand;
 import benchtwin.club.Quantity;
 import benchtwin.match.Keep;
 import benchtwin.match.MatchAnswer;
-import benchtwin.match.ShopSettings;
 import benchtwin.match.Tolerances;
-import benchtwin.measure.LengthText;
 import java.io.PrintWriter;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
@@ -68,12 +66,8 @@ final class MatchCommand implements Callable<Integer> {
     private String readyBy;
     @Option(names = "--now", paramLabel = "HH:MM", order = 25, description = "the time to count from; default the clock")
     private String now;
-    @Option(names = "--cure-minutes", paramLabel = "N", order = 26,
-        description = "full cure of your resin as its maker states; default 1440 (from memory)")
-    private Double cureMinutes;
-    @Option(names = "--length-step", paramLabel = "STEP", order = 27,
-        description = "least butt cut or extension, such as 1/16 or 1 mm; default 1 mm")
-    private String lengthStep;
+    @Mixin
+    private ShopOptions shop;
     @Option(names = "--readings", paramLabel = "TAG:LIST", order = 28,
         description = "what a head read once it was screwed on, such as H-12:loft=9.3,lie=58.4; may be repeated; those "
             + "heads are ranked by it")
@@ -129,30 +123,18 @@ final class MatchCommand implements Callable<Integer> {
             throw new BadInput("--club takes everything from the record; --target, --category, --number, --hand, "
                 + "--reading, --shaft, --head and --grip go with a target written out");
         }
+        if (keep == Keep.BOTH) {
+            throw new BadInput("--keep both leaves nothing to choose; expected shaft, head or none");
+        }
         if (top < 1 || top > MOST_RESULTS) {
             throw new BadInput("--top %d: expected 1 to %d".formatted(top, MOST_RESULTS));
         }
         if (json && (why || plain)) {
             throw new BadInput("--json prints everything already; leave out --why and --plain");
         }
-        if (cureMinutes != null && !(cureMinutes >= 0 && cureMinutes <= 14 * MINUTES_A_DAY)) {
-            throw new BadInput("--cure-minutes %s: expected 0 to 20160 (two weeks)".formatted(cureMinutes));
-        }
     }
 
     private MatchService.Wish wish() throws BadInput {
-        ShopSettings shop = ShopSettings.DEFAULT;
-        if (cureMinutes != null) {
-            shop = shop.withCureMinutes(cureMinutes);
-        }
-        if (lengthStep != null) {
-            OptionalDouble step = LengthText.parseMm(lengthStep);
-            if (step.isEmpty() || !(step.getAsDouble() >= 0.1 && step.getAsDouble() <= 25.4)) {
-                throw new BadInput("--length-step \"%s\": expected a length from 0.1 mm to 1 in, such as 1/16 or 1 mm"
-                    .formatted(lengthStep));
-            }
-            shop = shop.withLengthStepMm(step.getAsDouble());
-        }
         Map<String, Map<Quantity, Double>> read = new LinkedHashMap<>();
         for (String one : readings) {
             String[] parts = one.split(":", 2);
@@ -160,12 +142,13 @@ final class MatchCommand implements Callable<Integer> {
                 throw new BadInput("--readings \"%s\": expected a head's tag, a colon and what it read, such as "
                     + "H-12:loft=9.3,lie=58.4".formatted(one));
             }
-            if (read.put(parts[0].strip(), QuantityList.values("--readings", parts[1])) != null) {
+            if (read.put(parts[0].strip(), QuantityList.OF_CLUBS.values("--readings", parts[1])) != null) {
                 throw new BadInput("--readings gives head %s twice".formatted(parts[0].strip()));
             }
         }
         return new MatchService.Wish(keep, otherModels, top, new Tolerances(
-            QuantityList.tolerances("--tolerance", tolerance), QuantityList.weights("--weight", weight)), shop, due(), read);
+            QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance), QuantityList.OF_CLUBS.weights("--weight", weight)), shop.settings(), due(),
+            read);
     }
 
     private OptionalDouble due() throws BadInput {
@@ -195,7 +178,7 @@ final class MatchCommand implements Callable<Integer> {
         boolean wood = category == Category.DRIVER || category == Category.FAIRWAY;
         return new MatchService.WrittenTarget(category, Optional.ofNullable(number), hand,
             reading != null ? reading : wood ? AngleReading.SOLED : AngleReading.EDGE,
-            QuantityList.values("--target", target), Optional.ofNullable(shaft), Optional.ofNullable(head),
+            QuantityList.OF_CLUBS.values("--target", target), Optional.ofNullable(shaft), Optional.ofNullable(head),
             Optional.ofNullable(grip));
     }
 }

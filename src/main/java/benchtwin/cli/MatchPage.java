@@ -53,7 +53,7 @@ final class MatchPage {
     private void header() {
         String kept = switch (answer.keep()) {
             case SHAFT -> "on its own shaft " + answer.favourite().shaft().orElseThrow().tag();
-            case HEAD -> "on its own head " + answer.favourite().head().orElseThrow().tag();
+            case HEAD, BOTH -> "on its own head " + answer.favourite().head().orElseThrow().tag();
             case NONE -> "from stock";
         };
         page.line("Twin of %s%s, %s %s%s, %s", answer.favourite().name(),
@@ -97,7 +97,7 @@ final class MatchPage {
     private String name(Ranked option) {
         return switch (answer.keep()) {
             case SHAFT -> option.head().tag();
-            case HEAD -> option.shaft().tag();
+            case HEAD, BOTH -> option.shaft().tag();
             case NONE -> option.head().tag() + " with " + option.shaft().tag();
         };
     }
@@ -107,7 +107,7 @@ final class MatchPage {
         String shaft = option.shaft().keeping().place().orElse("place not recorded");
         return switch (answer.keep()) {
             case SHAFT -> head;
-            case HEAD -> shaft;
+            case HEAD, BOTH -> shaft;
             case NONE -> head + " and " + shaft;
         };
     }
@@ -202,7 +202,7 @@ final class MatchPage {
         page.blank();
         String what = switch (answer.keep()) {
             case SHAFT -> "heads";
-            case HEAD -> "shafts";
+            case HEAD, BOTH -> "shafts";
             case NONE -> "pairs";
         };
         page.wrapped("", "Considered %d %s%s.%s%s".formatted(answer.considered(), what, answer.proven()

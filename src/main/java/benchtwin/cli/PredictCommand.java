@@ -7,11 +7,9 @@ import benchtwin.bench.PredictJson;
 import benchtwin.bench.PredictService;
 import benchtwin.bench.Workshop;
 import benchtwin.club.Quantity;
-import benchtwin.measure.LengthText;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -103,21 +101,9 @@ final class PredictCommand implements Callable<Integer> {
         if (head == null || shaft == null) {
             throw new BadInput("a build needs --head TAG and --shaft TAG, or --build FILE");
         }
-        return new BuildSpec(head, shaft, grip, sleeve, setting, mm("--length", length), mm("--butt-cut", buttCut),
-            mm("--tip-trim", tipTrim), mm("--extension", extension), bendLie, bendFace, bendLoft, headMass, ports,
-            tipWeight, tapeLayers, mm("--clamp", clamp), overGrip, reading);
-    }
-
-    private static Double mm(String option, String text) throws BadInput {
-        if (text == null) {
-            return null;
-        }
-        OptionalDouble value = LengthText.parseMm(text);
-        if (value.isEmpty()) {
-            throw new BadInput("%s \"%s\" is not a length; expected inches such as 45.25 or 45 1/4, or millimetres such as "
-                .formatted(option, text) + "1149 mm");
-        }
-        return value.getAsDouble();
+        return new BuildSpec(head, shaft, grip, sleeve, setting, ShopOptions.mm("--length", length), ShopOptions.mm("--butt-cut", buttCut),
+            ShopOptions.mm("--tip-trim", tipTrim), ShopOptions.mm("--extension", extension), bendLie, bendFace, bendLoft, headMass, ports,
+            tipWeight, tapeLayers, ShopOptions.mm("--clamp", clamp), overGrip, reading);
     }
 
     private static void print(Page page, PredictService.Answer answer, Workshop workshop) {

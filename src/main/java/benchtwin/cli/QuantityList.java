@@ -2,9 +2,11 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.club.Quantity;
+import benchtwin.match.ShaftRequest;
 import benchtwin.measure.LengthText;
 import benchtwin.measure.SwingWeightText;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -13,16 +15,27 @@ import java.util.stream.Collectors;
 /** Reads lists such as {@code loft=0.25,lie=0.3,length=1/16} from an option. */
 final class QuantityList {
 
-    private QuantityList() {
+    /** What a club is asked for. */
+    static final QuantityList OF_CLUBS = new QuantityList(Quantity.targetable(), Map.of("mass", Quantity.TOTAL_MASS));
+    /** What a shaft is asked for. */
+    static final QuantityList OF_SHAFTS = new QuantityList(ShaftRequest.QUALITIES,
+        Map.of("mass", Quantity.SHAFT_MASS, "balance", Quantity.SHAFT_BALANCE));
+
+    private final List<Quantity> known;
+    private final Map<String, Quantity> alsoCalled;
+
+    private QuantityList(List<Quantity> known, Map<String, Quantity> alsoCalled) {
+        this.known = known;
+        this.alsoCalled = alsoCalled;
     }
 
     /** Reads values: lengths in inches (or mm with their unit), swing weight as {@code D2.4} or points. */
-    static Map<Quantity, Double> values(String option, String text) throws BadInput {
+    Map<Quantity, Double> values(String option, String text) throws BadInput {
         return parse(option, text, true, true);
     }
 
     /** Reads tolerances, above 0: a length's in inches or mm, a swing weight's in points. */
-    static Map<Quantity, Double> tolerances(String option, String text) throws BadInput {
+    Map<Quantity, Double> tolerances(String option, String text) throws BadInput {
         Map<Quantity, Double> values = parse(option, text, true, false);
         for (Map.Entry<Quantity, Double> entry : values.entrySet()) {
             if (!(entry.getValue() > 0)) {
@@ -34,7 +47,7 @@ final class QuantityList {
     }
 
     /** Reads weights, 0 or more. */
-    static Map<Quantity, Double> weights(String option, String text) throws BadInput {
+    Map<Quantity, Double> weights(String option, String text) throws BadInput {
         Map<Quantity, Double> values = parse(option, text, false, false);
         for (Map.Entry<Quantity, Double> entry : values.entrySet()) {
             if (!(entry.getValue() >= 0)) {
@@ -45,7 +58,7 @@ final class QuantityList {
         return values;
     }
 
-    private static Map<Quantity, Double> parse(String option, String text, boolean lengths, boolean letters)
+    private Map<Quantity, Double> parse(String option, String text, boolean lengths, boolean letters)
         throws BadInput {
         EnumMap<Quantity, Double> values = new EnumMap<>(Quantity.class);
         if (text == null) {
@@ -70,19 +83,24 @@ final class QuantityList {
         return values;
     }
 
-    private static Quantity quantity(String option, String word) throws BadInput {
+    /** The quantity a word names. */
+    Quantity quantity(String option, String word) throws BadInput {
         String plain = word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
-        for (Quantity quantity : Quantity.targetable()) {
-            if (quantity.word().equals(plain) || quantity == Quantity.TOTAL_MASS && plain.equals("mass")) {
+        for (Quantity quantity : known) {
+            if (quantity.word().equals(plain)) {
                 return quantity;
             }
         }
+        Quantity called = alsoCalled.get(plain);
+        if (called != null) {
+            return called;
+        }
         throw new BadInput("%s: \"%s\" is not a quantity; expected one of %s".formatted(option, word,
-            Quantity.targetable().stream().map(Quantity::word).collect(Collectors.joining(", "))));
+            known.stream().map(Quantity::word).collect(Collectors.joining(", "))));
     }
 
     private static OptionalDouble value(Quantity quantity, String text, boolean lengths, boolean letters) {
-        if (quantity == Quantity.LENGTH && lengths) {
+        if (isLength(quantity) && lengths) {
             return LengthText.parseMm(text);
         }
         if (quantity == Quantity.SWING_WEIGHT && letters) {
@@ -99,7 +117,7 @@ final class QuantityList {
     }
 
     private static String expected(Quantity quantity, boolean lengths, boolean letters) {
-        if (quantity == Quantity.LENGTH && lengths) {
+        if (isLength(quantity) && lengths) {
             return letters ? "inches such as 45.25 or 45 1/4, or millimetres such as 1149 mm"
                 : "inches such as 1/16, or millimetres such as 1.5 mm";
         }
@@ -107,5 +125,9 @@ final class QuantityList {
             return "a letter and a number such as D2.4, or points above A0";
         }
         return "a number";
+    }
+
+    private static boolean isLength(Quantity quantity) {
+        return quantity == Quantity.LENGTH || quantity == Quantity.SHAFT_BALANCE;
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Every quantity a club is predicted, measured and compared in, in the order they are always shown. The first nine can
- * be targets; the rest are shown. Default tolerances: common practice, no source; default weights in the miss: this
+ * be targets of a club, the two after them of a shaft; the rest are shown. Default tolerances: common practice, no source; default weights in the miss: this
  * program's choice, every one can be set per job.
  */
 public enum Quantity implements Word {
@@ -26,6 +26,10 @@ public enum Quantity implements Word {
     TOTAL_MASS("total-mass", "totalMassG", "g", 3, 0.5),
     /** Twist of the trimmed shaft under 1 ft·lbf, degrees. Shown, not part of the miss unless weighted. */
     TORQUE("torque", "torqueDeg", "°", 0.3, 0),
+    /** Mass of the trimmed shaft, g. Wanted where shafts are chosen, else shown. */
+    SHAFT_MASS("shaft-mass", "shaftMassG", "g", 2, 0),
+    /** Balance point of the trimmed shaft from its own butt, mm. Wanted where shafts are chosen, else shown. */
+    SHAFT_BALANCE("shaft-balance", "shaftBalanceMm", "mm", 25.4 / 4, 0),
     /** Distance from the shaft axis forward to the leading edge line, mm. Shown only. */
     OFFSET("offset", "offsetMm", "mm", 0, 0),
     /** Length by the published 60-degree procedure, mm. Shown only. */

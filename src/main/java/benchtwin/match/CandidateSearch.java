@@ -27,7 +27,7 @@ final class CandidateSearch {
      * At one length a longer tip trim is stiffer: the beam moves toward the thicker end. A beam that also moves into denser
      * shaft gives a little of it back; this many cpm cover that (see TrimPropertyTest).
      */
-    private static final double TRIM_SLACK_CPM = 0.3;
+    static final double TRIM_SLACK_CPM = 0.3;
 
     private final PlanSearch plans;
     private final CostTerms terms;
@@ -129,7 +129,7 @@ final class CandidateSearch {
             }
             return;
         }
-        List<Live> near = candidate.trimmable() ? nearInFrequency(live) : live;
+        List<Live> near = candidate.trimmable() && candidate.assembly().stiffensTowardButt() ? nearInFrequency(live) : live;
         near.sort(Comparator.comparingDouble(Live::least));
         for (Live one : near) {
             if (one.least() < bound) {
@@ -142,6 +142,8 @@ final class CandidateSearch {
     private Live masses(AngleOption option, Cut cut, double partial) {
         CutClub club = cutClubs.computeIfAbsent(cut.key(), key -> new CutClub(candidate.assembly(),
             FoundPlan.setup(cut, plans.tapeLayers, 0, Setup.AS_READ), plans.twin.condition().clampMm()));
+        double before = terms.counts(Quantity.TORQUE) ? partial + terms.ofReadOrNot(Quantity.TORQUE, club.torqueDeg())
+            : partial;
         double cg = club.headCgMm(option.lieDeg());
         double mass = club.massG(0);
         double moment = club.momentGMm(cg, 0);
@@ -153,7 +155,7 @@ final class CandidateSearch {
         for (int k = 0; k < headMasses.size(); k++) {
             HeadMass.Option added = headMasses.get(k);
             double grams = added.addedG();
-            double sum = partial + added.effort() + terms.of(Quantity.TOTAL_MASS, mass + grams)
+            double sum = before + added.effort() + terms.of(Quantity.TOTAL_MASS, mass + grams)
                 + terms.of(Quantity.SWING_WEIGHT, SwingWeight.points(mass + grams, moment + grams * cg));
             if (sum < bound && minutes + added.minutes() <= plans.mostReadyMinutes) {
                 left[count] = k;

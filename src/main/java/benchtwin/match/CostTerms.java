@@ -10,14 +10,19 @@ import benchtwin.club.Wanted;
  */
 final class CostTerms {
 
+    /** What a wanted quantity that was never read counts as, in tolerances off: neither right nor far out. Ours. */
+    private static final double MISSING_IS_OFF = 1;
+
     private final double[] want = new double[Quantity.values().length];
     private final double[] scale = new double[Quantity.values().length];
+    private final double[] share = new double[Quantity.values().length];
 
     CostTerms(Target target, double[] carried) {
         double total = target.totalWeight();
         target.wanted().forEach((quantity, wanted) -> {
             int q = quantity.ordinal();
             want[q] = wanted.value() - carried[q];
+            share[q] = wanted.weight() / total;
             scale[q] = wanted.weight() / (total * wanted.tolerance() * wanted.tolerance());
         });
     }
@@ -47,6 +52,11 @@ final class CostTerms {
         return Math.sqrt(cost / scale[quantity.ordinal()]);
     }
 
+    /** The same for a quantity that may never have been read, NaN, and then counts as one tolerance off. */
+    double ofReadOrNot(Quantity quantity, double modelled) {
+        return Double.isNaN(modelled) ? share[quantity.ordinal()] * MISSING_IS_OFF * MISSING_IS_OFF : of(quantity, modelled);
+    }
+
     boolean counts(Quantity quantity) {
         return scale[quantity.ordinal()] > 0;
     }
@@ -61,7 +71,8 @@ final class CostTerms {
         for (var entry : target.wanted().entrySet()) {
             Wanted wanted = entry.getValue();
             if (wanted.weight() > 0) {
-                double d = wanted.deviation(predicted[entry.getKey().ordinal()]);
+                double value = predicted[entry.getKey().ordinal()];
+                double d = Double.isNaN(value) ? MISSING_IS_OFF : wanted.deviation(value);
                 sum += wanted.weight() * d * d;
             }
         }

@@ -67,7 +67,7 @@ final class Cuts {
     }
 
     /** Parallel tip left less the insertion, so that the bore still holds parallel tip. */
-    private static double mostTipTrimMm(Candidate candidate) {
+    static double mostTipTrimMm(Candidate candidate) {
         return Math.max(0, candidate.shaft().parallelTipLeftMm() - candidate.assembly().get(Input.INSERTION_MM));
     }
 

@@ -71,7 +71,7 @@ final class Explanation {
     private String name(FoundPlan plan) {
         return switch (keep) {
             case SHAFT -> plan.candidate().head().tag();
-            case HEAD -> plan.candidate().shaft().tag();
+            case HEAD, BOTH -> plan.candidate().shaft().tag();
             case NONE -> plan.candidate().head().tag() + " with " + plan.candidate().shaft().tag();
         };
     }

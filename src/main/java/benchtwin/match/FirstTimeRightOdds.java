@@ -60,10 +60,12 @@ final class FirstTimeRightOdds {
         return new FirstTimeRight(all, byGroup, best, measureNext(lasting, target, predicted, contributions, all));
     }
 
+    /** What the finished club is read for; a shaft's own mass, balance and torque are read before it is built in. */
     private static List<Quantity> judged(Target target, double[] predicted) {
         List<Quantity> judged = new ArrayList<>();
         target.wanted().forEach((quantity, wanted) -> {
-            if (wanted.weight() > 0 && !Double.isNaN(predicted[quantity.ordinal()])) {
+            boolean isInAGroup = GROUPS.values().stream().anyMatch(group -> group.contains(quantity));
+            if (isInAGroup && wanted.weight() > 0 && !Double.isNaN(predicted[quantity.ordinal()])) {
                 judged.add(quantity);
             }
         });

@@ -95,6 +95,11 @@ public final class Match {
                 return without(target, Quantity.FREQUENCY);
             }
         }
+        if (request.keep() == Keep.SHAFT && target.of(Quantity.TORQUE).filter(w -> w.weight() > 0).isPresent()
+            && favourite.shaft().orElseThrow().torqueDeg().isEmpty()) {
+            notes.add("the shaft's torque was never read, so the twin's cannot be predicted: read it to match it");
+            return without(target, Quantity.TORQUE);
+        }
         boolean noMass = favourite.grip().flatMap(g -> g.massG()).isEmpty()
             || request.keep() == Keep.SHAFT && favourite.shaft().orElseThrow().massG().isEmpty();
         if (noMass) {

@@ -114,7 +114,12 @@ final class PlanWords {
     }
 
     private void masses(FoundPlan found, List<Step> steps) {
-        HeadMass.Option mass = found.mass();
+        steps.addAll(masses(found.mass()));
+    }
+
+    /** What goes into and onto the head. */
+    List<Step> masses(HeadMass.Option mass) {
+        List<Step> steps = new ArrayList<>();
         for (HeadMass.PortChoice choice : mass.ports()) {
             if (choice.isChanged()) {
                 steps.add(step(StepKind.WEIGHT_SCREW, "Change the weight in port %s: %s g out, %s g in (%s).",
@@ -127,6 +132,7 @@ final class PlanWords {
         if (mass.meltG() > 0) {
             steps.add(step(StepKind.HOT_MELT, "Add %s g of hot melt in the head.", grams(mass.meltG())));
         }
+        return steps;
     }
 
     private void cuts(FoundPlan found, List<Step> steps) {

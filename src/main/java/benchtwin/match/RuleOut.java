@@ -12,6 +12,8 @@ public enum RuleOut implements Word {
     OTHER_NUMBER("other number"),
     /** Another model, and other models were not asked for. */
     OTHER_MODEL("other model"),
+    /** Of another material than the one asked for. */
+    OTHER_MATERIAL("other material"),
     /** Cracked: never stock again. */
     CRACKED("cracked"),
     /** Part of a recorded club. */

@@ -189,7 +189,7 @@ final class Screening {
             SleeveSettings.aim(sleeve, head.hand(), head.seat().orElseThrow().readAtSetting(), label).isPresent());
     }
 
-    private String noWay(Head head) {
+    String noWay(Head head) {
         return head.seat().isPresent() ? RuleOut.NO_SLEEVE.word() : RuleOut.TIP.word();
     }
 
@@ -236,7 +236,9 @@ final class Screening {
             || favourite.grip().get().model().equals(on.get().model()));
         Optional<Grip> grip = keepsGrip ? on : favourite.grip();
         if (!keepsGrip) {
-            steps.add(Work.of(StepKind.REGRIP, "Mount grip %s.", grip.map(Grip::tag).orElse("as on the old club")));
+            steps.add(grip.isPresent()
+                ? Work.of(StepKind.REGRIP, "Mount a grip like %s (%s).", grip.get().tag(), grip.get().model())
+                : Work.of(StepKind.REGRIP, "Mount a grip like the old club's."));
         }
         return Candidate.of(head, shaft, way.sleeve(), grip, steps, Optional.empty(), way.tipFree(), way.tipFree(),
             !keepsGrip);
@@ -253,16 +255,38 @@ final class Screening {
     }
 
     /**
-     * Every way to join a shaft to a head.
+     * Every way to join a shaft from the drawer to a head, a sleeve on the shaft kept where it fits.
      * @param old the old club's sleeve when it can be freed for this
      * @return none when they do not go together
      */
     List<Way> ways(Head head, Shaft shaft, Optional<Sleeve> old) {
-        boolean inTheOldClub = favourite.shaft().equals(Optional.of(shaft));
-        Optional<Sleeve> on = inTheOldClub ? Optional.empty() : shaft.sleeveOn().flatMap(inventory::sleeve);
+        Optional<Sleeve> on = sleeveOn(shaft);
         if (on.isPresent() && fits(on.get(), head)) {
             return List.of(new Way(on, List.of(Joining.screwOn(head, on.get())), false, false));
         }
+        return waysFreed(head, shaft, old);
+    }
+
+    /**
+     * The same, and beside a sleeve that fits and stays also the ways that pull it, so that the tip can be cut.
+     * @return none when they do not go together
+     */
+    List<Way> waysWithTipFree(Head head, Shaft shaft) {
+        List<Way> ways = new ArrayList<>(ways(head, shaft, Optional.empty()));
+        Optional<Sleeve> on = sleeveOn(shaft).filter(sleeve -> fits(sleeve, head));
+        if (on.isPresent()) {
+            ways.addAll(waysFreed(head, shaft, on));
+        }
+        return ways;
+    }
+
+    private Optional<Sleeve> sleeveOn(Shaft shaft) {
+        boolean inTheOldClub = favourite.shaft().equals(Optional.of(shaft));
+        return inTheOldClub ? Optional.empty() : shaft.sleeveOn().flatMap(inventory::sleeve);
+    }
+
+    private List<Way> waysFreed(Head head, Shaft shaft, Optional<Sleeve> old) {
+        boolean inTheOldClub = favourite.shaft().equals(Optional.of(shaft));
         List<Work> free = new ArrayList<>();
         if (!inTheOldClub && shaft.sleeveOn().isPresent()) {
             free.add(Joining.pull(shaft, "sleeve " + shaft.sleeveOn().get()));

@@ -65,6 +65,16 @@ public record ShopSettings(double bendStepDeg, double massStepG, double lengthSt
     }
 
     /**
+     * The same with another step of tip trims.
+     * @param stepMm least tip trim, mm, above 0
+     * @return a copy
+     */
+    public ShopSettings withTipTrimStepMm(double stepMm) {
+        return new ShopSettings(bendStepDeg, massStepG, lengthStepMm, stepMm, tapeMaxG, buttCutMaxMm, extensionMassG,
+            cureMinutes, dryMinutes, minutes, effortPerMinute, effortPerPermanent, effortPerTiltDeg, effortPerGram);
+    }
+
+    /**
      * Cost of a step's time and permanence.
      * @param kind which
      * @return squared tolerances

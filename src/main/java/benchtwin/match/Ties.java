@@ -80,8 +80,12 @@ final class Ties {
         for (int q = 0; q < deviation.length; q++) {
             int quantity = counted.get(q).getKey().ordinal();
             Wanted wanted = counted.get(q).getValue();
-            deviation[q] = wanted.deviation(predicted[quantity]);
             weight[q] = wanted.weight();
+            if (Double.isNaN(predicted[quantity])) {
+                deviation[q] = 1;   // a quantity never read counts as one tolerance off, whatever is drawn
+                continue;
+            }
+            deviation[q] = wanted.deviation(predicted[quantity]);
             for (int k = 0; k < truth.size(); k++) {
                 perDraw[q][k] = truth.get(k).perSigma()[quantity] / wanted.tolerance();
             }

@@ -2,6 +2,7 @@ package benchtwin.match;
 
 import benchtwin.club.Quantity;
 import benchtwin.club.Wanted;
+import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -28,5 +29,17 @@ public record Tolerances(Map<Quantity, Double> tolerance, Map<Quantity, Double> 
     public Wanted wanted(Quantity quantity, double value) {
         return new Wanted(value, tolerance.getOrDefault(quantity, quantity.defaultTolerance()),
             weight.getOrDefault(quantity, quantity.defaultWeight()));
+    }
+
+    /**
+     * The same with other default weights; what the job sets stays.
+     * @param defaults by quantity
+     * @return a copy
+     */
+    public Tolerances withDefaultWeights(Map<Quantity, Double> defaults) {
+        Map<Quantity, Double> merged = new EnumMap<>(Quantity.class);
+        merged.putAll(defaults);
+        merged.putAll(weight);
+        return new Tolerances(tolerance, merged);
     }
 }

@@ -75,7 +75,7 @@ final class TwinModel {
     }
 
     private boolean isScaledByOldClub(Optional<OldClub> from) {
-        return keep == Keep.SHAFT && from.isPresent() && from.get().measured().containsKey(Quantity.FREQUENCY);
+        return keep.keepsShaft() && from.isPresent() && from.get().measured().containsKey(Quantity.FREQUENCY);
     }
 
     /**
@@ -122,7 +122,7 @@ final class TwinModel {
         if (frequencyToo) {
             carry(carry, club, modelled, Quantity.FREQUENCY);
         }
-        if (keep == Keep.HEAD) {
+        if (keep.keepsHead()) {
             for (Quantity angle : CARRIED_WITH_THE_HEAD) {
                 carry(carry, club, modelled, angle);
             }

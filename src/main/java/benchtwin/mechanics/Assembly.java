@@ -88,6 +88,15 @@ public final class Assembly {
     }
 
     /**
+     * Whether the shaft's stiffness is known to grow from tip to butt all along, so that at one length a longer tip trim is
+     * the stiffer one.
+     * @return true for the default shape of a shaft that is thicker at its butt; false for a fitted profile
+     */
+    public boolean stiffensTowardButt() {
+        return shape.stiffness() instanceof TaperedTube tube && tube.buttMm() >= tube.tipMm();
+    }
+
+    /**
      * The same with one factor moved.
      * @param factor which; its inputs all move together
      * @param by     how far, in the inputs' unit

@@ -43,6 +43,8 @@ public final class ClubModel {
         set(out, Quantity.MOMENT_12_INCH, SwingWeight.momentOzIn(mass, moment, SwingWeight.FULCRUM_12_MM));
         set(out, Quantity.BUTT_INERTIA, club.inertiaKgCm2(cg, setup.headAddedG()));
         set(out, Quantity.TORQUE, club.torqueDeg());
+        set(out, Quantity.SHAFT_MASS, club.shaftMassG());
+        set(out, Quantity.SHAFT_BALANCE, club.shaftBalanceMm());
         if (!Double.isNaN(stiffnessRoot) && !Double.isNaN(mass)) {
             double bare = club.unitMode(cg, setup.headAddedG()).cpm() * stiffnessRoot;
             set(out, Quantity.FREQUENCY, condition.overGrip() ? bare * assembly.get(Input.GRIP_FACTOR) : bare);

@@ -193,6 +193,22 @@ public final class CutClub {
     }
 
     /**
+     * Mass of the shaft once it is cut.
+     * @return g; NaN when the shaft's mass is missing
+     */
+    public double shaftMassG() {
+        return density.massG(shaftFromU, shaftToU);
+    }
+
+    /**
+     * Balance point of the shaft once it is cut.
+     * @return mm from its own butt; NaN when the shaft's mass is missing
+     */
+    public double shaftBalanceMm() {
+        return density.momentGMm(shaftFromU, shaftToU, shaftFromU) / shaftMassG();
+    }
+
+    /**
      * The first mode of the club clamped at its butt, with the shaft's stiffness at unit scale.
      * @param headCgMm   place of the head's centre of gravity, mm
      * @param headAddedG mass added at the head, g

@@ -1,0 +1,207 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BuildIdentity;
+import benchtwin.bench.Cautions;
+import benchtwin.club.Quantity;
+import benchtwin.club.Step;
+import benchtwin.club.Undo;
+import benchtwin.club.Wanted;
+import benchtwin.match.MatchAnswer;
+import benchtwin.match.Pick;
+import benchtwin.match.Ranked;
+import benchtwin.match.ShaftAnswer;
+import benchtwin.match.ShaftPick;
+import benchtwin.measure.LengthText;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** A choice of shafts as a bench sheet. */
+final class ShaftsPage {
+
+    private static final String INDENT = "   ";
+
+    private final Page page;
+    private final ShaftAnswer answer;
+    private final boolean why;
+
+    ShaftsPage(Page page, ShaftAnswer answer, boolean why) {
+        this.page = page;
+        this.answer = answer;
+        this.why = why;
+    }
+
+    void print(List<String> remarks) {
+        header();
+        if (answer.picks().isEmpty()) {
+            page.blank();
+            page.line("No shaft in stock fits.");
+        } else {
+            table();
+            details();
+        }
+        answer.emptyRungs().forEach(rung -> page.line("No shaft is left for the rung at %s cpm.", signed(rung)));
+        if (why && !answer.picks().isEmpty()) {
+            whyTable();
+        }
+        below();
+        footer(remarks);
+    }
+
+    private void header() {
+        boolean carried = answer.reference().isPresent();
+        page.line("Shafts for head %s (%s%s), %s", answer.request().head().tag(), answer.request().head().category().word(),
+            answer.request().head().number().map(n -> " " + n).orElse(""),
+            carried ? "as stiff there as " + answer.request().club().shaft().orElseThrow().tag() + " is in "
+                + answer.request().club().name() : "for a target written out");
+        String over = answer.readOverGrip() ? "over the grip" : "on the bare butt";
+        page.wrapped("", "Wanted: " + answer.target().wanted().entrySet().stream()
+            .map(e -> Figures.name(e.getKey()) + " " + Figures.value(e.getKey(), e.getValue().value()))
+            .collect(Collectors.joining(", ")) + " (frequency %s, %s in in the clamp).".formatted(over,
+                LengthText.inchesAndSixteenths(answer.clampMm())));
+        Wanted old = answer.request().club().target().of(Quantity.FREQUENCY).orElse(null);
+        if (carried && old != null && !answer.request().written().containsKey(Quantity.FREQUENCY)) {
+            page.wrapped("", "That is what the old shaft would measure in this build: it reads %s in %s, and the new head, "
+                .formatted(Figures.value(Quantity.FREQUENCY, old.value()), answer.request().club().name())
+                + "insertion and length make it %s.".formatted(Figures.difference(Quantity.FREQUENCY,
+                    answer.target().of(Quantity.FREQUENCY).orElseThrow().value() - old.value())));
+        }
+        if (answer.headWork().isEmpty()) {
+            page.line("The head is taken as it is, nothing added.");
+        } else {
+            page.wrapped("", "For every one of them, to bring the swing weight back: " + String.join(" ", answer.headWork()));
+        }
+        answer.notes().forEach(note -> page.wrapped("Note: ", note + "."));
+        if (!answer.picks().isEmpty() && !answer.hasSuitable()) {
+            page.blank();
+            page.wrapped("", "No shaft is inside every tolerance; each says what it misses.");
+        }
+    }
+
+    private boolean isLadder() {
+        return answer.request().picking().pick() == Pick.LADDER;
+    }
+
+    private void table() {
+        page.blank();
+        page.line("%-5s %-9s %-7s %-6s %-12s %-23s %-6s %-5s %-6s %-5s %s", isLadder() ? "rung" : "", "shaft", "tip",
+            "butt", "cpm", "", "mass", "twist", "bal.", "swing", "first");
+        for (ShaftPick pick : answer.picks()) {
+            Ranked option = pick.option();
+            Wanted wanted = answer.target().of(Quantity.FREQUENCY).orElseThrow();
+            double cpm = option.predicted().get(Quantity.FREQUENCY);
+            double u = option.uncertainty().get(Quantity.FREQUENCY);
+            page.line("%-5s %-9s %-7s %-6s %-12s %s %-6s %-5s %-6s %-5s %s",
+                isLadder() ? signed(pick.rungCpm()) : Integer.toString(option.rank()), option.shaft().tag(),
+                pick.tipTrimMm() == 0 ? "·" : LengthText.inchesAndSixteenths(pick.tipTrimMm()),
+                pick.buttCutMm() == 0 ? "·" : Figures.fixed(pick.buttCutMm(), 0) + "mm",
+                Figures.fixed(cpm, 1) + " ±" + Figures.fixed(u, 1),
+                ToleranceStrip.of((cpm - wanted.value() - pick.rungCpm()) / wanted.tolerance(), u / wanted.tolerance()),
+                cell(option, Quantity.SHAFT_MASS, 1), cell(option, Quantity.TORQUE, 1),
+                cell(option, Quantity.SHAFT_BALANCE, 2), cell(option, Quantity.SWING_WEIGHT, 1),
+                Figures.chance(option.firstTimeRight().all()));
+        }
+        page.wrapped(INDENT, "tip in inches, butt in mm, both to be cut off; mass (g) and balance point (in from its butt) of "
+            + "the trimmed shaft, its twist under 1 ft·lbf; swing weight of the club; first: the chance that length and "
+            + "frequency read inside tolerance the first time. The strip is the frequency against "
+            + (isLadder() ? "its rung." : "the target."));
+        ties();
+    }
+
+    private void ties() {
+        List<String> ties = answer.picks().get(0).option().tiedWith();
+        if (!ties.isEmpty()) {
+            page.wrapped(INDENT, "A tie with %s: %s. What was measured cannot tell them apart.".formatted(
+                answer.picks().get(0).option().shaft().tag(), String.join(", ", ties)));
+        }
+    }
+
+    private static String cell(Ranked option, Quantity quantity, int decimals) {
+        Double value = option.predicted().get(quantity);
+        if (value == null) {
+            return "?";
+        }
+        String text = Figures.value(quantity, value);
+        return quantity == Quantity.SWING_WEIGHT ? text : text.split(" ")[0].replace("°", "");
+    }
+
+    private void details() {
+        page.blank();
+        for (ShaftPick pick : answer.picks()) {
+            Ranked option = pick.option();
+            String lead = String.format(Locale.ROOT, "%-9s ", option.shaft().tag());
+            page.wrapped(lead, "%s, %s. Miss %s tol, ready in %s.".formatted(option.shaft().model(),
+                option.shaft().keeping().place().orElse("place not recorded"), Figures.fixed(option.miss(), 2),
+                Figures.time(option.plan().readyMinutes())));
+            String indent = " ".repeat(lead.length());
+            if (!option.outOfTolerance().isEmpty()) {
+                page.wrapped(indent, "Out of tolerance: " + option.outOfTolerance().stream()
+                    .map(q -> Figures.name(q) + " " + Figures.difference(q, option.difference().get(q)))
+                    .collect(Collectors.joining(", ")) + ".");
+            }
+            pick.marks().forEach(mark -> page.wrapped(indent, capital(mark) + "."));
+            if (why) {
+                int number = 1;
+                for (Step step : option.plan().steps()) {
+                    String undo = step.kind().undo() == Undo.FREELY ? "" : ", " + step.kind().undo().word();
+                    page.wrapped(indent + number++ + ". ", "%s (%s%s)".formatted(step.words(), Figures.time(step.minutes()),
+                        undo.replace(' ', Page.NO_BREAK)));
+                }
+            }
+        }
+        if (!why) {
+            page.line("%s--why shows the steps of each.", INDENT);
+        }
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private void whyTable() {
+        page.blank();
+        page.line("Why in this order: cost is miss² (each quantity's share below) and effort; least first.");
+        List<Quantity> columns = answer.target().wanted().entrySet().stream()
+            .filter(e -> e.getValue().weight() > 0).map(Map.Entry::getKey).toList();
+        StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%s%-9s", INDENT, ""));
+        columns.forEach(q -> head.append(String.format(Locale.ROOT, " %7s", Figures.shortName(q))));
+        page.line("%s", head + "  effort    cost");
+        for (ShaftPick pick : answer.picks()) {
+            Ranked option = pick.option();
+            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%s%-9.9s", INDENT, option.shaft().tag()));
+            columns.forEach(q -> row.append(String.format(Locale.ROOT, " %7.3f", option.terms().getOrDefault(q, 0.0))));
+            page.line("%s", row + String.format(Locale.ROOT, " %7.3f %7.3f", option.effort(), option.cost()));
+        }
+    }
+
+    private void below() {
+        if (answer.belowTheLine().isEmpty()) {
+            return;
+        }
+        page.blank();
+        page.line("Below the line");
+        for (MatchAnswer.Below below : answer.belowTheLine()) {
+            Ranked option = below.option();
+            page.wrapped(INDENT, "%s   %s   %s   miss %s tol: %s".formatted(option.shaft().tag(),
+                option.shaft().keeping().place().orElse("place not recorded"),
+                Figures.value(Quantity.FREQUENCY, option.predicted().get(Quantity.FREQUENCY)),
+                Figures.fixed(option.miss(), 2), below.reason()));
+        }
+    }
+
+    private void footer(List<String> remarks) {
+        page.blank();
+        page.wrapped("", "Considered %d shafts, every tip trim of each.%s".formatted(answer.considered(),
+            answer.ruledOut().isEmpty() ? "" : " Ruled out: " + answer.ruledOut().entrySet().stream()
+                .map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")) + "."));
+        Cautions.of(answer).forEach(caution -> page.wrapped("Caution: ", caution));
+        remarks.forEach(remark -> page.wrapped("Files: ", remark));
+        page.line("benchtwin %s", BuildIdentity.text());
+    }
+
+    private static String signed(double cpm) {
+        String text = Figures.fixed(Math.abs(cpm), cpm == Math.rint(cpm) ? 0 : 1);
+        return cpm == 0 ? "0" : (cpm < 0 ? "−" : "+") + text;
+    }
+}
