@@ -30,13 +30,15 @@ final class AngleOptions {
     private final AngleReading loftIn;
     private final ShopSettings shop;
     private final SettingTable table;
+    private final Levers levers;
     private Known lastKnown;
 
-    AngleOptions(CostTerms terms, AngleReading loftIn, ShopSettings shop, SettingTable table) {
+    AngleOptions(CostTerms terms, AngleReading loftIn, ShopSettings shop, SettingTable table, Levers levers) {
         this.terms = terms;
         this.loftIn = loftIn;
         this.shop = shop;
         this.table = table;
+        this.levers = levers;
     }
 
     /**
@@ -82,9 +84,9 @@ final class AngleOptions {
         return options;
     }
 
-    private static boolean isBendable(Candidate candidate) {
+    private boolean isBendable(Candidate candidate) {
         var limits = candidate.limits();
-        return limits.uprightDeg() + limits.flatDeg() + limits.forwardDeg() + limits.backDeg() > 0
+        return levers.bends() && limits.uprightDeg() + limits.flatDeg() + limits.forwardDeg() + limits.backDeg() > 0
             && !Double.isNaN(candidate.assembly().get(Input.HEAD_LIE_DEG));
     }
 
@@ -94,6 +96,9 @@ final class AngleOptions {
      * @return 0 or more
      */
     double lowerBound(Candidate candidate) {
+        if (candidate.sleeve().isPresent() && staysUnknown(candidate)) {
+            return asRead(candidate).cost();
+        }
         if (candidate.sleeve().isPresent()) {
             double least = Double.POSITIVE_INFINITY;
             for (SettingTable.Entry entry : table.of(candidate.sleeve().get(), candidate.head())) {
@@ -149,10 +154,25 @@ final class AngleOptions {
         return new AngleOption(Setup.AS_READ, null, 0, 0, angles.lieDeg(), cost(angles));
     }
 
+    /** Whether the sleeve has to stay where it is, and nobody wrote down where that is: the head stays as it was read. */
+    private boolean staysUnknown(Candidate candidate) {
+        return !levers.settings() && candidate.settingNow().isEmpty();
+    }
+
     private void settings(Candidate candidate, double below, List<AngleOption> options) {
+        if (staysUnknown(candidate)) {
+            AngleOption asRead = asRead(candidate);
+            if (asRead.cost() < below) {
+                options.add(asRead);
+            }
+            return;
+        }
         for (SettingTable.Entry entry : table.of(candidate.sleeve().get(), candidate.head())) {
             ClubAngles angles = ClubAngles.of(candidate.assembly(), entry.aim());
             boolean turned = !candidate.settingNow().equals(Optional.of(entry.label()));
+            if (turned && !levers.settings()) {
+                continue;
+            }
             double cost = cost(angles) + (turned ? shop.effort(StepKind.SLEEVE_SETTING) : 0);
             if (cost < below) {
                 options.add(new AngleOption(entry.aim(), entry.label(), 0, 0, angles.lieDeg(), cost));

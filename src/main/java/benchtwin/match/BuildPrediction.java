@@ -33,7 +33,7 @@ public record BuildPrediction(Map<Quantity, Double> values, Map<Quantity, Double
         TwinModel model = new TwinModel(Optional.empty(), Keep.NONE, condition, loftIn);
         double[] predicted = model.predict(assembly, setup);
         List<Contribution> contributions =
-            new Propagation(model, setup.tapeLayers()).ofInputs(assembly, setup, predicted);
+            new Propagation(model).ofInputs(assembly, setup, predicted);
         Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
         Map<Quantity, Double> uncertainty = new EnumMap<>(Quantity.class);
         for (Quantity quantity : Quantity.values()) {

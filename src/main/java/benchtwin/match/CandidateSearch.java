@@ -60,7 +60,7 @@ final class CandidateSearch {
         double root = terms.counts(Quantity.FREQUENCY) ? plans.twin.stiffnessRoot(candidate.assembly()) : Double.NaN;
         this.frequencyFactor = plans.twin.condition().overGrip()
             ? root * candidate.assembly().get(Input.GRIP_FACTOR) : root;
-        this.uncut = new CutClub(candidate.assembly(), Setup.plain(plans.tapeLayers, 0),
+        this.uncut = new CutClub(candidate.assembly(), FoundPlan.setup(Cuts.NONE, plans.start, 0, Setup.AS_READ),
             plans.twin.condition().clampMm());
     }
 
@@ -141,7 +141,7 @@ final class CandidateSearch {
     /** The masses whose swing weight and total mass leave room below the bound; null when none does. */
     private Live masses(AngleOption option, Cut cut, double partial) {
         CutClub club = cutClubs.computeIfAbsent(cut.key(), key -> new CutClub(candidate.assembly(),
-            FoundPlan.setup(cut, plans.tapeLayers, 0, Setup.AS_READ), plans.twin.condition().clampMm()));
+            FoundPlan.setup(cut, plans.start, 0, Setup.AS_READ), plans.twin.condition().clampMm()));
         double before = terms.counts(Quantity.TORQUE) ? partial + terms.ofReadOrNot(Quantity.TORQUE, club.torqueDeg())
             : partial;
         double cg = club.headCgMm(option.lieDeg());
@@ -296,7 +296,7 @@ final class CandidateSearch {
         if (cost < bound) {
             HeadMass.Option mass = headMasses.get(live.masses()[n]);
             bound = cost;
-            found = new FoundPlan(candidate, option, live.cut(), mass, cost, live.minutes() + mass.minutes());
+            found = new FoundPlan(candidate, plans.start, option, live.cut(), mass, cost, live.minutes() + mass.minutes());
         }
     }
 }

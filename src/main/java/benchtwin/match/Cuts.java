@@ -21,7 +21,11 @@ final class Cuts {
     /** More than the steps of length a shaft can have, for keys. */
     private static final int KEYS_A_TRIM = 1 << 16;
 
+    /** Nothing done. */
+    static final Cut NONE = new Cut(0, 0, 0, 0, 0, null, false, 0);
+
     private final ShopSettings shop;
+    private final boolean butt;
     private final List<Weight> tipWeights;
     private final double tipTrimEffort;
     private final double tipWeightEffort;
@@ -29,8 +33,14 @@ final class Cuts {
     private final double extensionEffort;
     private final double regripEffort;
 
-    Cuts(ShopSettings shop, List<Weight> drawer) {
+    /**
+     * @param shop   what a person can set and what it costs
+     * @param drawer weights in stock
+     * @param butt   whether the butt may be cut or extended
+     */
+    Cuts(ShopSettings shop, List<Weight> drawer, boolean butt) {
         this.shop = shop;
+        this.butt = butt;
         this.tipTrimEffort = shop.effort(StepKind.TIP_TRIM);
         this.tipWeightEffort = shop.effort(StepKind.TIP_WEIGHT);
         this.buttCutEffort = shop.effort(StepKind.BUTT_CUT);
@@ -85,7 +95,7 @@ final class Cuts {
         boolean cutPays = buttCutEffort + regrip < room;
         boolean extensionPays = extensionEffort + regrip < room;
         for (int b = first; b <= last; b++) {
-            if (b == 0 || (b > 0 ? cutPays : extensionPays)) {
+            if (b == 0 || butt && (b > 0 ? cutPays : extensionPays)) {
                 cuts.add(cut(candidate, t, w, b));
             }
         }

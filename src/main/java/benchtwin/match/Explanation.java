@@ -16,19 +16,17 @@ final class Explanation {
     /** A default is named when one sigma of it moves a targeted quantity by this share of its tolerance. */
     private static final double FELT = 0.05;
 
-    private final Favourite favourite;
     private final Target target;
     private final TwinModel twin;
     private final PlanWords words;
     private final Propagation propagation;
     private final Keep keep;
 
-    Explanation(Favourite favourite, Target target, TwinModel twin, ShopSettings shop, Keep keep) {
-        this.favourite = favourite;
+    Explanation(Target target, TwinModel twin, ShopSettings shop, Keep keep) {
         this.target = target;
         this.twin = twin;
         this.words = new PlanWords(shop);
-        this.propagation = new Propagation(twin, favourite.tapeLayers());
+        this.propagation = new Propagation(twin);
         this.keep = keep;
     }
 
@@ -36,7 +34,7 @@ final class Explanation {
     }
 
     private Judged judge(FoundPlan plan) {
-        double[] predicted = twin.predict(plan.candidate().assembly(), plan.setup(favourite.tapeLayers()));
+        double[] predicted = twin.predict(plan.candidate().assembly(), plan.setup());
         return new Judged(plan, predicted, propagation.of(plan, predicted));
     }
 

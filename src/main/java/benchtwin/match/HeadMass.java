@@ -1,5 +1,6 @@
 package benchtwin.match;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.Port;
 import benchtwin.club.StepKind;
 import benchtwin.club.Weight;
@@ -29,11 +30,16 @@ final class HeadMass {
      * @param addedG  what is at the head in all, ports included, g
      * @param effort  cost in squared tolerances
      * @param ports   what is in each port
-     * @param tapeG   lead tape, g
-     * @param meltG   hot melt, g
+     * @param tapeG   lead tape put on, g; below 0 when some is taken off
+     * @param meltG   hot melt put in, g
      * @param minutes bench minutes
      */
     record Option(double addedG, double effort, List<PortChoice> ports, double tapeG, double meltG, double minutes) {
+
+        /** Whether nothing is done. */
+        boolean isAsItIs() {
+            return tapeG == 0 && meltG == 0 && ports.stream().noneMatch(PortChoice::isChanged);
+        }
     }
 
     /**
@@ -54,13 +60,15 @@ final class HeadMass {
 
     /**
      * Every mass that can be reached, lightest first.
-     * @param ports  the head's ports
+     * @param ports    the head's ports
      * @param meltMaxG room for hot melt, g
-     * @param drawer weights in stock
-     * @param shop   what a person can set and what it costs
+     * @param drawer   weights in stock
+     * @param shop     what a person can set and what it costs
+     * @param start    tape and hot melt that are there already; tape can come off, hot melt stays
      * @return one option for each mass; the masses the head has now among them
      */
-    static List<Option> all(List<Port> ports, double meltMaxG, List<Weight> drawer, ShopSettings shop) {
+    static List<Option> all(List<Port> ports, double meltMaxG, List<Weight> drawer, ShopSettings shop,
+                            AddedMasses start) {
         List<Option> fillings = new ArrayList<>();
         List<List<PortChoice>> portWays = portWays(ports, drawer);
         for (List<PortChoice> way : portWays) {
@@ -69,37 +77,40 @@ final class HeadMass {
             long changed = way.stream().filter(PortChoice::isChanged).count();
             double effort = changed * shop.effort(StepKind.WEIGHT_SCREW) + heavier * shop.effortPerGram();
             double minutes = changed * shop.minutes().get(StepKind.WEIGHT_SCREW);
-            addFillings(fillings, way, inPorts, effort, minutes, meltMaxG, shop);
+            addFillings(fillings, way, new Option(inPorts, effort, way, 0, 0, minutes), meltMaxG, shop, start);
         }
         return cheapestOfEachMass(fillings);
     }
 
-    private static void addFillings(List<Option> out, List<PortChoice> way, double inPorts, double effort,
-                                    double minutes, double meltMaxG, ShopSettings shop) {
+    private static void addFillings(List<Option> out, List<PortChoice> way, Option ports, double meltMaxG,
+                                    ShopSettings shop, AddedMasses start) {
         double step = shop.massStepG();
-        int most = (int) Math.floor((shop.tapeMaxG() + meltMaxG) / step + SAME_G);
-        for (int k = 0; k <= most; k++) {
+        double tapeRoom = Math.max(0, shop.tapeMaxG() - start.tapeG());
+        double meltRoom = Math.max(0, meltMaxG - start.meltG());
+        int least = -(int) Math.floor(start.tapeG() / step + SAME_G);
+        int most = (int) Math.floor((tapeRoom + meltRoom) / step + SAME_G);
+        for (int k = least; k <= most; k++) {
             double grams = k * step;
             double tape;
             double melt;
-            if (grams <= shop.tapeMaxG() + SAME_G) {
+            if (grams <= tapeRoom + SAME_G) {
                 tape = grams;
                 melt = 0;
-            } else if (grams <= meltMaxG + SAME_G) {
+            } else if (grams <= meltRoom + SAME_G) {
                 tape = 0;
                 melt = grams;
             } else {
-                tape = Math.floor(shop.tapeMaxG() / step + SAME_G) * step;
+                tape = Math.floor(tapeRoom / step + SAME_G) * step;
                 melt = grams - tape;
-                if (melt > meltMaxG + SAME_G) {
+                if (melt > meltRoom + SAME_G) {
                     continue;
                 }
             }
-            double cost = effort + grams * shop.effortPerGram() + (tape > 0 ? shop.effort(StepKind.LEAD_TAPE) : 0)
-                + (melt > 0 ? shop.effort(StepKind.HOT_MELT) : 0);
-            double time = minutes + (tape > 0 ? shop.minutes().get(StepKind.LEAD_TAPE) : 0)
+            double cost = ports.effort() + Math.max(0, grams) * shop.effortPerGram()
+                + (tape != 0 ? shop.effort(StepKind.LEAD_TAPE) : 0) + (melt > 0 ? shop.effort(StepKind.HOT_MELT) : 0);
+            double time = ports.minutes() + (tape != 0 ? shop.minutes().get(StepKind.LEAD_TAPE) : 0)
                 + (melt > 0 ? shop.minutes().get(StepKind.HOT_MELT) : 0);
-            out.add(new Option(inPorts + grams, cost, way, tape, melt, time));
+            out.add(new Option(ports.addedG() + start.tapeG() + start.meltG() + grams, cost, way, tape, melt, time));
         }
     }
 
@@ -154,15 +165,28 @@ final class HeadMass {
 
         private final List<Weight> drawer;
         private final ShopSettings shop;
+        private final AddedMasses start;
+        private final boolean mayChange;
         private final Map<Key, List<Option>> options = new HashMap<>();
 
-        Table(List<Weight> drawer, ShopSettings shop) {
+        /**
+         * @param drawer    weights in stock
+         * @param shop      what a person can set and what it costs
+         * @param start     tape and hot melt that are there already
+         * @param mayChange whether anything may be done; else each head has one option, as it is
+         */
+        Table(List<Weight> drawer, ShopSettings shop, AddedMasses start, boolean mayChange) {
             this.drawer = List.copyOf(drawer);
             this.shop = shop;
+            this.start = start;
+            this.mayChange = mayChange;
         }
 
         List<Option> of(List<Port> ports, double meltMaxG) {
-            return options.computeIfAbsent(new Key(ports, meltMaxG), k -> all(k.ports(), k.meltMaxG(), drawer, shop));
+            return options.computeIfAbsent(new Key(ports, meltMaxG), k -> {
+                List<Option> all = all(k.ports(), k.meltMaxG(), drawer, shop, start);
+                return mayChange ? all : all.stream().filter(Option::isAsItIs).limit(1).toList();
+            });
         }
     }
 }

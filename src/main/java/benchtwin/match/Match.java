@@ -1,5 +1,6 @@
 package benchtwin.match;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.Quantity;
 import benchtwin.club.Target;
 import benchtwin.club.Wanted;
@@ -70,7 +71,7 @@ public final class Match {
             promised = Ranking.best(screened.promised(), anyTime, request.top());
             considered = screened.fit().stream().map(c -> c.head().tag() + "\u0000" + c.shaft().tag()).distinct().count();
         }
-        Explanation explanation = new Explanation(favourite, target, twin, shop, request.keep());
+        Explanation explanation = new Explanation(target, twin, shop, request.keep());
         List<Ranked> ranked = explanation.ranked(results);
         List<MatchAnswer.Below> below = below(explanation, results, late, promised);
         return new MatchAnswer(favourite.withTarget(target), request.keep(), ranked, below, screened.ruledOut(),
@@ -78,8 +79,8 @@ public final class Match {
     }
 
     private PlanSearch search(Target target, double mostReadyMinutes) {
-        return new PlanSearch(target, twin, request.shop(), request.inventory().weights(), favourite.tapeLayers(),
-            mostReadyMinutes);
+        return new PlanSearch(target, twin, request.shop(), request.inventory().weights(),
+            new AddedMasses(favourite.tapeLayers(), 0, 0, 0), mostReadyMinutes, Levers.ALL);
     }
 
     /** The target less what cannot be computed for any candidate. */

@@ -1,5 +1,6 @@
 package benchtwin.match;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.Target;
 import benchtwin.club.Weight;
 import java.util.List;
@@ -21,7 +22,8 @@ final class PlanSearch {
     final CostTerms terms;
     final TwinModel twin;
     final ShopSettings shop;
-    final double tapeLayers;
+    final AddedMasses start;
+    final Levers levers;
     final double mostReadyMinutes;
     final AngleOptions angles;
     final HeadMass.Table masses;
@@ -32,19 +34,22 @@ final class PlanSearch {
      * @param twin             predicts new builds
      * @param shop             what a person can set and what it costs
      * @param drawer           weights in stock
-     * @param tapeLayers       layers of tape under the grip
+     * @param start            what the club carries before the plan: tape under the grip and, where the club itself is
+     *                         changed, what its head and tip already have
      * @param mostReadyMinutes plans that take longer are not considered; may be infinite
+     * @param levers           what a plan may change
      */
-    PlanSearch(Target target, TwinModel twin, ShopSettings shop, List<Weight> drawer, double tapeLayers,
-               double mostReadyMinutes) {
+    PlanSearch(Target target, TwinModel twin, ShopSettings shop, List<Weight> drawer, AddedMasses start,
+               double mostReadyMinutes, Levers levers) {
         this.terms = new CostTerms(target, twin.carried());
         this.twin = twin;
         this.shop = shop;
-        this.tapeLayers = tapeLayers;
+        this.start = start;
+        this.levers = levers;
         this.mostReadyMinutes = mostReadyMinutes;
-        this.angles = new AngleOptions(terms, twin.loftIn(), shop, new SettingTable());
-        this.masses = new HeadMass.Table(drawer, shop);
-        this.cuts = new Cuts(shop, drawer);
+        this.angles = new AngleOptions(terms, twin.loftIn(), shop, new SettingTable(), levers);
+        this.masses = new HeadMass.Table(drawer, shop, start, levers.mass());
+        this.cuts = new Cuts(shop, start.tipWeightG() > 0 ? List.of() : drawer, levers.butt());
     }
 
     /**

@@ -129,6 +129,9 @@ final class PlanWords {
         if (mass.tapeG() > 0) {
             steps.add(step(StepKind.LEAD_TAPE, "Add %s g of lead tape to the head.", grams(mass.tapeG())));
         }
+        if (mass.tapeG() < 0) {
+            steps.add(step(StepKind.LEAD_TAPE, "Take %s g of lead tape off the head.", grams(-mass.tapeG())));
+        }
         if (mass.meltG() > 0) {
             steps.add(step(StepKind.HOT_MELT, "Add %s g of hot melt in the head.", grams(mass.meltG())));
         }

@@ -29,11 +29,9 @@ final class Propagation {
     private static final double MODEL_SHARE = 0.1;
 
     private final TwinModel twin;
-    private final double tapeLayers;
 
-    Propagation(TwinModel twin, double tapeLayers) {
+    Propagation(TwinModel twin) {
         this.twin = twin;
-        this.tapeLayers = tapeLayers;
     }
 
     /**
@@ -43,7 +41,7 @@ final class Propagation {
      * @return contributions, each independent of the others
      */
     List<Contribution> of(FoundPlan plan, double[] predicted) {
-        List<Contribution> all = ofInputs(plan.candidate().assembly(), plan.setup(tapeLayers), predicted);
+        List<Contribution> all = ofInputs(plan.candidate().assembly(), plan.setup(), predicted);
         bends(plan, all);
         judging(plan, predicted, all);
         return all;

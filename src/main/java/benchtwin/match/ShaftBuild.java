@@ -1,5 +1,6 @@
 package benchtwin.match;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.Head;
 import benchtwin.club.Quantity;
 import benchtwin.club.Shaft;
@@ -99,7 +100,7 @@ final class ShaftBuild {
     }
 
     private HeadMass.Option headMass(Optional<Old> old) {
-        List<HeadMass.Option> options = new HeadMass.Table(request.inventory().weights(), request.shop())
+        List<HeadMass.Option> options = new HeadMass.Table(request.inventory().weights(), request.shop(), start(), true)
             .of(request.head().ports(), request.head().hotMeltMaxG());
         double inPorts = request.head().ports().stream().mapToDouble(p -> p.massG()).sum();
         if (request.headAddedG().isPresent()) {
@@ -109,8 +110,7 @@ final class ShaftBuild {
         Optional<Double> swing = Optional.ofNullable(request.written().get(Quantity.SWING_WEIGHT))
             .or(() -> club.target().of(Quantity.SWING_WEIGHT).map(Wanted::value));
         if (old.isEmpty() || swing.isEmpty()) {
-            return options.stream().filter(o -> o.ports().stream().noneMatch(HeadMass.PortChoice::isChanged)
-                && o.tapeG() + o.meltG() == 0).findFirst().orElseThrow();
+            return options.stream().filter(HeadMass.Option::isAsItIs).findFirst().orElseThrow();
         }
         Old o = old.get();
         return options.stream().min(Comparator.comparingDouble((HeadMass.Option option) -> {
@@ -205,8 +205,9 @@ final class ShaftBuild {
         return carriedCpm;
     }
 
-    double tapeLayers() {
-        return club.tapeLayers();
+    /** What the build carries before anything is added: tape under the grip. */
+    AddedMasses start() {
+        return new AddedMasses(club.tapeLayers(), 0, 0, 0);
     }
 
     HeadMass.Option headMass() {

@@ -179,7 +179,7 @@ public final class ShaftChoice {
     }
 
     private Explanation explanation(Target target) {
-        return new Explanation(request.club(), target, build.twin(), request.shop(), Keep.HEAD);
+        return new Explanation(target, build.twin(), request.shop(), Keep.HEAD);
     }
 
     private ShaftPick pick(double offset, Ranked option, Planned planned) {

@@ -33,7 +33,7 @@ final class TrimSearch {
         this.candidate = candidate;
         this.angle = build.angle(candidate);
         double clamp = build.twin().condition().clampMm();
-        CutClub uncut = new CutClub(candidate.assembly(), Setup.plain(build.tapeLayers(), 0), clamp);
+        CutClub uncut = new CutClub(candidate.assembly(), FoundPlan.setup(Cuts.NONE, build.start(), 0, Setup.AS_READ), clamp);
         this.straightMm = uncut.lengthMm(angle.lieDeg());
         double root = build.twin().stiffnessRoot(candidate.assembly());
         this.frequencyFactor = build.twin().condition().overGrip()
@@ -78,7 +78,7 @@ final class TrimSearch {
 
     private CutClub club(int trim) {
         if (clubs[trim] == null) {
-            clubs[trim] = new CutClub(candidate.assembly(), FoundPlan.setup(cut(trim), build.tapeLayers(), 0, Setup.AS_READ),
+            clubs[trim] = new CutClub(candidate.assembly(), FoundPlan.setup(cut(trim), build.start(), 0, Setup.AS_READ),
                 build.twin().condition().clampMm());
         }
         return clubs[trim];
@@ -168,7 +168,7 @@ final class TrimSearch {
 
         FoundPlan plan() {
             Cut cut = cut(trim);
-            return new FoundPlan(candidate, angle, cut, build.headMass(), cost, build.readyMinutes(candidate, cut));
+            return new FoundPlan(candidate, build.start(), angle, cut, build.headMass(), cost, build.readyMinutes(candidate, cut));
         }
     }
 }

@@ -3,6 +3,7 @@ package benchtwin.match;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.bend.HoselLimits;
 import benchtwin.club.Head;
 import benchtwin.club.HeadCondition;
@@ -263,7 +264,7 @@ class MatchTest {
     private static PlanSearch search(Inventory stock, Keep keep) {
         Favourite favourite = favourite(stock);
         TwinModel twin = new TwinModel(favourite.old(), keep, favourite.condition(), favourite.reading());
-        return new PlanSearch(favourite.target(), twin, ShopSettings.DEFAULT, stock.weights(), favourite.tapeLayers(),
-            Double.POSITIVE_INFINITY);
+        return new PlanSearch(favourite.target(), twin, ShopSettings.DEFAULT, stock.weights(),
+            new AddedMasses(favourite.tapeLayers(), 0, 0, 0), Double.POSITIVE_INFINITY, Levers.ALL);
     }
 }

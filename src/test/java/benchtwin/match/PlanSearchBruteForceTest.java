@@ -3,6 +3,7 @@ package benchtwin.match;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.Head;
 import benchtwin.club.Inventory;
 import benchtwin.club.StepKind;
@@ -38,7 +39,8 @@ class PlanSearchBruteForceTest {
         Inventory stock = new RandomStock(seed).inventory(6, 0.5, 3);
         Favourite favourite = FavouriteOfRecord.of(stock.clubs().get(0), stock, Tolerances.DEFAULT);
         TwinModel twin = new TwinModel(favourite.old(), Keep.SHAFT, favourite.condition(), favourite.reading());
-        PlanSearch search = new PlanSearch(favourite.target(), twin, COARSE, stock.weights(), 1, Double.POSITIVE_INFINITY);
+        PlanSearch search = new PlanSearch(favourite.target(), twin, COARSE, stock.weights(), AddedMasses.ONE_LAYER,
+            Double.POSITIVE_INFINITY, Levers.ALL);
         List<Candidate> candidates =
             new Screening(favourite, stock, false).headsForTheOldShaft().fit();
         assertThat(candidates).hasSizeGreaterThan(3);
