@@ -1,6 +1,7 @@
 package benchtwin.bench;
 
 import benchtwin.club.Hazard;
+import benchtwin.match.ChangeAnswer;
 import benchtwin.match.MatchAnswer;
 import benchtwin.match.Plan;
 import benchtwin.match.ShaftAnswer;
@@ -30,6 +31,15 @@ public final class Cautions {
      */
     public static List<String> of(ShaftAnswer answer) {
         return of(answer.picks().stream().map(pick -> pick.option().plan()).toList());
+    }
+
+    /**
+     * Cautions of everything a change proposes.
+     * @param answer the answer
+     * @return lines; none when every step is harmless
+     */
+    public static List<String> of(ChangeAnswer answer) {
+        return of(answer.ways().stream().map(way -> way.option().plan()).toList());
     }
 
     /**

@@ -1,5 +1,6 @@
 package benchtwin.bench;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
 import benchtwin.club.Grip;
@@ -102,7 +103,7 @@ public final class MatchService {
             throw new BadInput("a target needs at least one quantity that ranks, such as loft, lie or frequency");
         }
         Favourite favourite = new Favourite("the target", Optional.empty(), written.category(), written.number(),
-            written.hand(), head, shaft, sleeve, Optional.empty(), grip, 1, new Target(written.reading(), wanted),
+            written.hand(), head, shaft, sleeve, Optional.empty(), grip, AddedMasses.ONE_LAYER, new Target(written.reading(), wanted),
             FrequencyCondition.BARE, written.reading(), Optional.empty(), List.of());
         return answer(workshop, favourite, wish);
     }

@@ -1,5 +1,6 @@
 package benchtwin.bench;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.Category;
 import benchtwin.club.Grip;
 import benchtwin.club.Head;
@@ -95,10 +96,7 @@ public final class ShaftsService {
                 throw new BadInput("the grip of %s is not on record: name the one it is built with, --grip TAG"
                     .formatted(club.name()));
             }
-            return new Favourite(club.name(), club.player(), club.category(), club.number(), club.hand(), club.head(),
-                club.shaft(), club.sleeve(), club.setting(), weighed(grip.or(club::grip).orElseThrow()), club.tapeLayers(),
-                club.target(), condition(wish, club.condition()), club.reading(), club.old(),
-                club.notes());
+            return club.gripped(weighed(grip.or(club::grip).orElseThrow()), condition(wish, club.condition()));
         } catch (FavouriteOfRecord.NothingToMatch nothing) {
             throw new BadInput(nothing.getMessage());
         }
@@ -115,7 +113,7 @@ public final class ShaftsService {
         EnumMap<Quantity, Wanted> wanted = new EnumMap<>(Quantity.class);
         wish.written().forEach((quantity, value) -> wanted.put(quantity, new Wanted(value, 1, 1)));
         return new Favourite("the target", Optional.empty(), head.category(), head.number(), head.hand(), Optional.empty(),
-            Optional.<Shaft>empty(), Optional.empty(), Optional.empty(), weighed(grip.get()), 1,
+            Optional.<Shaft>empty(), Optional.empty(), Optional.empty(), weighed(grip.get()), AddedMasses.ONE_LAYER,
             new Target(head.angles().reading(), wanted), condition(wish, FrequencyCondition.BARE),
             head.angles().reading(), Optional.empty(), List.of());
     }

@@ -4,8 +4,6 @@ import benchtwin.bench.BuildIdentity;
 import benchtwin.bench.Cautions;
 import benchtwin.bench.WhyNext;
 import benchtwin.club.Quantity;
-import benchtwin.club.Step;
-import benchtwin.club.Undo;
 import benchtwin.club.Wanted;
 import benchtwin.match.FirstTimeRight;
 import benchtwin.match.MatchAnswer;
@@ -120,12 +118,7 @@ final class MatchPage {
                 .map(q -> Figures.name(q) + " " + Figures.difference(q, option.difference().get(q)))
                 .collect(Collectors.joining(", ")));
         }
-        int number = 1;
-        for (Step step : option.plan().steps()) {
-            String undo = step.kind().undo() == Undo.FREELY ? "" : ", " + step.kind().undo().word();
-            page.wrapped(String.format(Locale.ROOT, "%s%2d. ", INDENT, number++),
-                "%s (%s%s)".formatted(step.words(), Figures.time(step.minutes()), undo.replace(' ', Page.NO_BREAK)));
-        }
+        StepLines.print(page, INDENT, option.plan());
         strips(option);
         chances(option.firstTimeRight());
         if (!option.defaultsUsed().isEmpty()) {

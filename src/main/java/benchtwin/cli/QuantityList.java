@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.ChangeService;
 import benchtwin.club.Quantity;
 import benchtwin.match.ShaftRequest;
 import benchtwin.measure.LengthText;
@@ -20,6 +21,10 @@ final class QuantityList {
     /** What a shaft is asked for. */
     static final QuantityList OF_SHAFTS = new QuantityList(ShaftRequest.QUALITIES,
         Map.of("mass", Quantity.SHAFT_MASS, "balance", Quantity.SHAFT_BALANCE));
+
+    /** What a change asks for. */
+    static final QuantityList OF_CHANGES = new QuantityList(ChangeService.ASKABLE,
+        Map.of("mass", Quantity.TOTAL_MASS, "cpm", Quantity.FREQUENCY));
 
     private final List<Quantity> known;
     private final Map<String, Quantity> alsoCalled;
@@ -99,7 +104,7 @@ final class QuantityList {
             known.stream().map(Quantity::word).collect(Collectors.joining(", "))));
     }
 
-    private static OptionalDouble value(Quantity quantity, String text, boolean lengths, boolean letters) {
+    static OptionalDouble value(Quantity quantity, String text, boolean lengths, boolean letters) {
         if (isLength(quantity) && lengths) {
             return LengthText.parseMm(text);
         }
@@ -116,7 +121,7 @@ final class QuantityList {
         }
     }
 
-    private static String expected(Quantity quantity, boolean lengths, boolean letters) {
+    static String expected(Quantity quantity, boolean lengths, boolean letters) {
         if (isLength(quantity) && lengths) {
             return letters ? "inches such as 45.25 or 45 1/4, or millimetres such as 1149 mm"
                 : "inches such as 1/16, or millimetres such as 1.5 mm";

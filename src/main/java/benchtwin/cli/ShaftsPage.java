@@ -3,8 +3,6 @@ package benchtwin.cli;
 import benchtwin.bench.BuildIdentity;
 import benchtwin.bench.Cautions;
 import benchtwin.club.Quantity;
-import benchtwin.club.Step;
-import benchtwin.club.Undo;
 import benchtwin.club.Wanted;
 import benchtwin.match.MatchAnswer;
 import benchtwin.match.Pick;
@@ -142,12 +140,7 @@ final class ShaftsPage {
             }
             pick.marks().forEach(mark -> page.wrapped(indent, capital(mark) + "."));
             if (why) {
-                int number = 1;
-                for (Step step : option.plan().steps()) {
-                    String undo = step.kind().undo() == Undo.FREELY ? "" : ", " + step.kind().undo().word();
-                    page.wrapped(indent + number++ + ". ", "%s (%s%s)".formatted(step.words(), Figures.time(step.minutes()),
-                        undo.replace(' ', Page.NO_BREAK)));
-                }
+                StepLines.print(page, indent, option.plan());
             }
         }
         if (!why) {

@@ -23,6 +23,17 @@ final class ToleranceStrip {
      * @return always the same length
      */
     static String of(double deviation, double u) {
+        return of(deviation, u, Double.NaN);
+    }
+
+    /**
+     * Draws a strip with what was measured before on it.
+     * @param deviation predicted less target, in tolerances
+     * @param u         standard uncertainty, in tolerances
+     * @param before    measured before less target, in tolerances, an open dot; NaN for none
+     * @return always the same length
+     */
+    static String of(double deviation, double u, double before) {
         char[] strip = new char[2 * HALF + 1];
         Arrays.fill(strip, '·');
         int place = (int) Math.round(deviation * PER_TOLERANCE);
@@ -34,6 +45,9 @@ final class ToleranceStrip {
         strip[HALF] = '┼';
         strip[HALF - PER_TOLERANCE] = '[';
         strip[HALF + PER_TOLERANCE] = ']';
+        if (Math.abs(before) * PER_TOLERANCE <= HALF) {
+            strip[HALF + (int) Math.round(before * PER_TOLERANCE)] = '○';
+        }
         if (place < -HALF) {
             strip[0] = '◂';
         } else if (place > HALF) {

@@ -14,9 +14,11 @@ import java.util.List;
 final class Cuts {
 
     /** Longest extension of a graphite shaft, mm (½ in). Memory. */
-    private static final double GRAPHITE_EXTENSION_MAX_MM = 0.5 * Units.MM_PER_INCH;
+    static final double GRAPHITE_EXTENSION_MAX_MM = 0.5 * Units.MM_PER_INCH;
     /** Longest extension of a steel shaft, mm (1 in). Memory. */
-    private static final double STEEL_EXTENSION_MAX_MM = 1.0 * Units.MM_PER_INCH;
+    static final double STEEL_EXTENSION_MAX_MM = 1.0 * Units.MM_PER_INCH;
+    /** No extension is shorter: there would be nothing to hold and bond. Memory. */
+    private static final double SHORTEST_EXTENSION_MM = 3;
     private static final double ROUNDING = 1e-9;
     /** More than the steps of length a shaft can have, for keys. */
     private static final int KEYS_A_TRIM = 1 << 16;
@@ -95,7 +97,8 @@ final class Cuts {
         boolean cutPays = buttCutEffort + regrip < room;
         boolean extensionPays = extensionEffort + regrip < room;
         for (int b = first; b <= last; b++) {
-            if (b == 0 || butt && (b > 0 ? cutPays : extensionPays)) {
+            boolean tooShort = b < 0 && -b * step < SHORTEST_EXTENSION_MM - ROUNDING;
+            if (b == 0 || butt && !tooShort && (b > 0 ? cutPays : extensionPays)) {
                 cuts.add(cut(candidate, t, w, b));
             }
         }

@@ -17,13 +17,26 @@ final class Explanation {
     private static final double FELT = 0.05;
 
     private final Target target;
+    private final Target judged;
     private final TwinModel twin;
     private final PlanWords words;
     private final Propagation propagation;
     private final Keep keep;
 
     Explanation(Target target, TwinModel twin, ShopSettings shop, Keep keep) {
+        this(target, target, twin, shop, keep);
+    }
+
+    /**
+     * @param target what plans are held against
+     * @param judged what has to read inside tolerance to be right the first time
+     * @param twin   predicts new builds
+     * @param shop   what a person can set and what it costs
+     * @param keep   what the new builds keep of the old club
+     */
+    Explanation(Target target, Target judged, TwinModel twin, ShopSettings shop, Keep keep) {
         this.target = target;
+        this.judged = judged;
         this.twin = twin;
         this.words = new PlanWords(shop);
         this.propagation = new Propagation(twin);
@@ -91,7 +104,7 @@ final class Explanation {
             Optional.ofNullable(plan.angle().setting()), words.of(plan), predicted, uncertainty,
             comparison.difference(), comparison.terms(),
             plan.cost(), Math.sqrt(missSquared), plan.cost() - missSquared,
-            FirstTimeRightOdds.of(target, judged.predicted(), judged.contributions()), comparison.outOfTolerance(),
+            FirstTimeRightOdds.of(this.judged, judged.predicted(), judged.contributions()), comparison.outOfTolerance(),
             defaults(judged), List.copyOf(ties));
     }
 

@@ -1,14 +1,19 @@
 package benchtwin.match;
 
+import benchtwin.club.AddedMasses;
 import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
 import benchtwin.club.Grip;
 import benchtwin.club.Hand;
 import benchtwin.club.Head;
+import benchtwin.club.Quantity;
 import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
 import benchtwin.club.Target;
+import benchtwin.club.Wanted;
 import benchtwin.mechanics.FrequencyCondition;
+import benchtwin.mechanics.WoodLoft;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,7 +29,7 @@ import java.util.Optional;
  * @param sleeve     the sleeve on the old shaft
  * @param setting    the setting it was at
  * @param grip       the old grip
- * @param tapeLayers layers of tape under it
+ * @param carried    tape under it, and what its head and tip carry beside their parts
  * @param target     what the twin should measure; length along the axis
  * @param condition  how its frequency is read
  * @param reading    in which reading its angles are wanted
@@ -33,7 +38,7 @@ import java.util.Optional;
  */
 public record Favourite(String name, Optional<String> player, Category category, Optional<String> number, Hand hand,
                         Optional<Head> head, Optional<Shaft> shaft, Optional<Sleeve> sleeve, Optional<String> setting,
-                        Optional<Grip> grip, double tapeLayers, Target target, FrequencyCondition condition,
+                        Optional<Grip> grip, AddedMasses carried, Target target, FrequencyCondition condition,
                         AngleReading reading, Optional<OldClub> old, List<String> notes) {
 
     public Favourite {
@@ -46,7 +51,60 @@ public record Favourite(String name, Optional<String> player, Category category,
      * @return a copy
      */
     public Favourite withTarget(Target other) {
-        return new Favourite(name, player, category, number, hand, head, shaft, sleeve, setting, grip, tapeLayers, other,
+        return new Favourite(name, player, category, number, hand, head, shaft, sleeve, setting, grip, carried, other,
             condition, reading, old, notes);
+    }
+
+    /**
+     * The same around another head.
+     * @param other the head
+     * @return a copy whose category, number and hand are the head's
+     */
+    public Favourite around(Head other) {
+        return new Favourite(name, player, other.category(), other.number(), other.hand(), Optional.of(other), shaft, sleeve,
+            setting, grip, carried, target, condition, reading, old, notes);
+    }
+
+    /**
+     * The same wood with its loft in the other of a wood's two readings.
+     * @param other soled or square
+     * @return a copy; empty when the loft, lie or face angle it takes was not read, or this is not a wood
+     */
+    public Optional<Favourite> readAs(AngleReading other) {
+        if (other == reading) {
+            return Optional.of(this);
+        }
+        Optional<Wanted> loft = target.of(Quantity.LOFT);
+        Optional<Wanted> lie = target.of(Quantity.LIE);
+        Optional<Wanted> face = target.of(Quantity.FACE);
+        if (!reading.isWood() || !other.isWood() || loft.isEmpty() || lie.isEmpty() || face.isEmpty()) {
+            return Optional.empty();
+        }
+        double now = loft.get().value();
+        double turned = other == AngleReading.SQUARE ? WoodLoft.squareDeg(now, face.get().value(), lie.get().value())
+            : WoodLoft.soledDeg(now, face.get().value(), lie.get().value());
+        EnumMap<Quantity, Wanted> wanted = new EnumMap<>(target.wanted());
+        wanted.put(Quantity.LOFT, new Wanted(turned, loft.get().tolerance(), loft.get().weight()));
+        return Optional.of(new Favourite(name, player, category, number, hand, head, shaft, sleeve, setting, grip, carried,
+            new Target(other, wanted), condition, other, old.map(club -> club.withLoft(turned)), notes));
+    }
+
+    /**
+     * The same with another grip, read in another condition.
+     * @param other    the grip
+     * @param readHow how its frequency is read
+     * @return a copy
+     */
+    public Favourite gripped(Optional<Grip> other, FrequencyCondition readHow) {
+        return new Favourite(name, player, category, number, hand, head, shaft, sleeve, setting, other, carried, target,
+            readHow, reading, old, notes);
+    }
+
+    /**
+     * Layers of tape under the grip.
+     * @return 0 or more
+     */
+    public double tapeLayers() {
+        return carried.tapeLayers();
     }
 }

@@ -87,7 +87,7 @@ public final class FavouriteOfRecord {
         Optional<OldClub> old = old(row, head, shaft, sleeve, grip, condition, measured);
         shaft.flatMap(Shaft::torqueDeg).ifPresent(torque -> measured.put(Quantity.TORQUE, torque));
         return new Favourite(club.tag(), Optional.of(club.player()), club.category(), club.number(), club.hand(), head,
-            shaft, sleeve, row.setting(), grip, row.masses().tapeLayers(), target(club, reading, measured), condition,
+            shaft, sleeve, row.setting(), grip, row.masses(), target(club, reading, measured), condition,
             reading, old, notes);
     }
 

@@ -65,7 +65,7 @@ public final class Match {
             considered = pairs.considered();
         } else {
             screened = request.keep() == Keep.SHAFT ? screening.headsForTheOldShaft()
-                : screening.shaftsForTheOldHead();
+                : screening.shaftsForTheOldHead(false);
             results = Ranking.best(screened.fit(), inTime, request.top());
             late = anyTime == inTime ? List.of() : Ranking.best(screened.fit(), anyTime, request.top());
             promised = Ranking.best(screened.promised(), anyTime, request.top());
@@ -80,7 +80,18 @@ public final class Match {
 
     private PlanSearch search(Target target, double mostReadyMinutes) {
         return new PlanSearch(target, twin, request.shop(), request.inventory().weights(),
-            new AddedMasses(favourite.tapeLayers(), 0, 0, 0), mostReadyMinutes, Levers.ALL);
+            start(), mostReadyMinutes, Levers.ALL);
+    }
+
+    /** What the part that is kept brings along: tape and hot melt come with a head, a tip weight with a shaft. */
+    private AddedMasses start() {
+        AddedMasses on = favourite.carried();
+        return switch (request.keep()) {
+            case SHAFT -> new AddedMasses(on.tapeLayers(), on.tipWeightG(), 0, 0);
+            case HEAD -> new AddedMasses(on.tapeLayers(), 0, on.tapeG(), on.meltG());
+            case BOTH -> on;
+            case NONE -> new AddedMasses(on.tapeLayers(), 0, 0, 0);
+        };
     }
 
     /** The target less what cannot be computed for any candidate. */

@@ -24,6 +24,13 @@ public record OldClub(Assembly assembly, Setup setup, FrequencyCondition conditi
         measured = Collections.unmodifiableMap(copy);
     }
 
+    /** The same with its measured loft in another reading. */
+    OldClub withLoft(double loftDeg) {
+        EnumMap<Quantity, Reading> other = new EnumMap<>(measured);
+        other.computeIfPresent(Quantity.LOFT, (q, r) -> new Reading(loftDeg, r.standardUncertainty(), r.taken()));
+        return new OldClub(assembly, setup, condition, other);
+    }
+
     OldClub withAssembly(Assembly other) {
         return new OldClub(other, setup, condition, measured);
     }

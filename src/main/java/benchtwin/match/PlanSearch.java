@@ -49,7 +49,7 @@ final class PlanSearch {
         this.mostReadyMinutes = mostReadyMinutes;
         this.angles = new AngleOptions(terms, twin.loftIn(), shop, new SettingTable(), levers);
         this.masses = new HeadMass.Table(drawer, shop, start, levers.mass());
-        this.cuts = new Cuts(shop, start.tipWeightG() > 0 ? List.of() : drawer, levers.butt());
+        this.cuts = new Cuts(shop, levers.mass() && start.tipWeightG() == 0 ? drawer : List.of(), levers.butt());
     }
 
     /**

@@ -42,14 +42,23 @@ final class PlanWords {
      */
     Plan of(FoundPlan found) {
         List<Step> steps = new ArrayList<>();
-        found.candidate().joining().forEach(work -> steps.add(work.step(shop)));
+        boolean turned = found.angle().setting() != null
+            && !found.candidate().settingNow().equals(Optional.of(found.angle().setting()));
+        double notDone = 0;
+        for (Work work : found.candidate().joining()) {
+            if (turned && work.kind() == StepKind.SLEEVE_SETTING) {
+                notDone += shop.minutes().get(work.kind());   // it is set once, where the plan wants it
+            } else {
+                steps.add(work.step(shop));
+            }
+        }
         bends(found, steps);
         setting(found, steps);
         masses(found, steps);
         cuts(found, steps);
         steps.sort(Comparator.comparing(step -> PLACE.get(step.kind())));
         double minutes = steps.stream().mapToDouble(Step::minutes).sum();
-        return new Plan(steps, minutes, found.readyMinutes());
+        return new Plan(steps, minutes, found.readyMinutes() - notDone);
     }
 
     private Step step(StepKind kind, String format, Object... args) {

@@ -63,9 +63,10 @@ final class Screening {
 
     /**
      * Shafts for the old head.
+     * @param whole whether the old shaft is sound and comes out whole; else its broken end does
      * @return candidates and counts
      */
-    Screened shaftsForTheOldHead() {
+    Screened shaftsForTheOldHead(boolean whole) {
         Head head = favourite.head().orElseThrow();
         Screened.Collector collector = new Screened.Collector();
         for (Shaft shaft : inventory.shafts()) {
@@ -74,7 +75,7 @@ final class Screening {
                 collector.out(reason.get());
                 continue;
             }
-            List<Candidate> ways = onOldHead(head, shaft);
+            List<Candidate> ways = onOldHead(head, shaft, whole);
             List<Candidate> longEnough = ways.stream().filter(this::isLongEnough).toList();
             if (longEnough.isEmpty()) {
                 collector.out(ways.isEmpty() ? noWay(head) : RuleOut.TOO_SHORT.word());
@@ -211,21 +212,25 @@ final class Screening {
         return ways;
     }
 
-    private List<Candidate> onOldHead(Head head, Shaft shaft) {
+    private List<Candidate> onOldHead(Head head, Shaft shaft, boolean whole) {
         List<Candidate> ways = new ArrayList<>();
         Shaft broken = favourite.shaft().orElse(shaft);
         Optional<Sleeve> old = head.seat().isPresent() ? favourite.sleeve() : Optional.empty();
         for (Way way : ways(head, shaft, old)) {
             List<Work> steps = new ArrayList<>();
             if (head.seat().isEmpty()) {
-                steps.add(Joining.pullStub(broken, "head " + head.tag()));
+                steps.add(pullOld(broken, "head " + head.tag(), whole));
             } else if (way.reusesOldSleeve()) {
-                steps.add(Joining.pullStub(broken, "sleeve " + old.orElseThrow().name()));
+                steps.add(pullOld(broken, "sleeve " + old.orElseThrow().name(), whole));
             }
             steps.addAll(way.steps());
             ways.add(withGrip(head, shaft, way, steps));
         }
         return ways;
+    }
+
+    private static Work pullOld(Shaft shaft, String from, boolean whole) {
+        return whole ? Joining.pull(shaft, from) : Joining.pullStub(shaft, from);
     }
 
     /** Joins a shaft from the drawer to a head, the grip included. */

@@ -1,6 +1,5 @@
 package benchtwin.match;
 
-import benchtwin.club.Head;
 import benchtwin.club.Quantity;
 import benchtwin.club.Shaft;
 import benchtwin.club.Step;
@@ -34,7 +33,7 @@ public final class ShaftChoice {
     private ShaftChoice(ShaftRequest request) throws ShaftBuild.NoTarget {
         this.request = request;
         this.build = new ShaftBuild(request);
-        this.screening = new Screening(forHead(request.club(), request.head()).withTarget(build.target()),
+        this.screening = new Screening(request.club().around(request.head()).withTarget(build.target()),
             request.inventory(), !request.sameModel());
     }
 
@@ -59,13 +58,6 @@ public final class ShaftChoice {
         } catch (ShaftBuild.NoTarget missing) {
             throw new NothingToChooseFor(missing.getMessage());
         }
-    }
-
-    /** The old club as the screening takes it, but around the new head. */
-    private static Favourite forHead(Favourite club, Head head) {
-        return new Favourite(club.name(), club.player(), head.category(), head.number(), head.hand(), Optional.of(head),
-            club.shaft(), club.sleeve(), club.setting(), club.grip(), club.tapeLayers(), club.target(), club.condition(),
-            club.reading(), club.old(), club.notes());
     }
 
     private ShaftAnswer run() {
