@@ -45,17 +45,18 @@ class PackageMapTest {
     }
 
     /** Library package to the packages of ours that may use it. */
-    private static final Map<String, Set<String>> LIBRARY_HOME = Map.of(
-        "org.optaplanner..", Set.of("sets"),
-        "org.apache.commons.csv..", Set.of("stock"),
-        "org.jdbi..", Set.of("book"),
-        "org.flywaydb..", Set.of("book"),
-        "io.javalin..", Set.of("web"),
-        "picocli..", Set.of("cli"),
-        "com.fasterxml.jackson..", Set.of("bench"),
-        "gg.jte..", Set.of("ticket", "web"),
-        "com.openhtmltopdf..", Set.of("ticket", "web"),
-        "org.jfree..", Set.of("picture"));
+    private static final Map<String, Set<String>> LIBRARY_HOME = Map.ofEntries(
+        Map.entry("org.optaplanner..", Set.of("sets")),
+        Map.entry("org.apache.commons.csv..", Set.of("stock")),
+        Map.entry("org.jdbi..", Set.of("book")),
+        Map.entry("org.flywaydb..", Set.of("book")),
+        Map.entry("io.javalin..", Set.of("web")),
+        Map.entry("picocli..", Set.of("cli")),
+        Map.entry("com.fasterxml.jackson..", Set.of("bench")),
+        Map.entry("gg.jte..", Set.of("ticket", "web")),
+        Map.entry("com.openhtmltopdf..", Set.of("ticket", "web")),
+        Map.entry("org.jfree..", Set.of("picture")),
+        Map.entry("org.apache.batik..", Set.of("picture")));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
         .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -1,0 +1,68 @@
+package benchtwin.picture;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.font.LineBreakMeasurer;
+import java.awt.font.TextAttribute;
+import java.text.AttributedString;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Text broken to a width, so that none is clipped: between words, or inside a word that is wider than the whole line.
+ * @param lines  what stands on each line
+ * @param font   all in one font
+ * @param widthPx the widest line, px
+ */
+record TextBlock(List<String> lines, Font font, double widthPx) {
+
+    TextBlock {
+        lines = List.copyOf(lines);
+    }
+
+    static TextBlock of(String text, Font font, double atMostPx) {
+        List<String> lines = new ArrayList<>();
+        if (!text.isBlank()) {
+            AttributedString styled = new AttributedString(text);
+            styled.addAttribute(TextAttribute.FONT, font);
+            LineBreakMeasurer breaks = new LineBreakMeasurer(styled.getIterator(), Look.MEASURE);
+            int from = 0;
+            while (from < text.length()) {
+                breaks.nextLayout((float) atMostPx);
+                lines.add(text.substring(from, breaks.getPosition()).strip());
+                from = breaks.getPosition();
+            }
+        }
+        double widest = lines.stream().mapToDouble(line -> widthPx(line, font)).max().orElse(0);
+        return new TextBlock(lines, font, widest);
+    }
+
+    /** Text known to fit on one line. */
+    static TextBlock line(String text, Font font) {
+        return new TextBlock(List.of(text), font, widthPx(text, font));
+    }
+
+    static double widthPx(String text, Font font) {
+        return font.getStringBounds(text, Look.MEASURE).getWidth();
+    }
+
+    double linePx() {
+        return Math.round(font.getSize() * 1.3);
+    }
+
+    double heightPx() {
+        return lines.size() * linePx();
+    }
+
+    /** Draws it to the right of x and below y. */
+    void draw(Graphics2D g, Color colour, double x, double topY) {
+        g.setPaint(colour);
+        g.setFont(font);
+        double baseline = topY + font.getSize();
+        for (String line : lines) {
+            g.drawString(line, (float) x, (float) baseline);
+            baseline += linePx();
+        }
+    }
+}
