@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.Pictures;
 import benchtwin.bench.ShaftsJson;
 import benchtwin.bench.ShaftsService;
 import benchtwin.bench.Workshop;
@@ -11,6 +12,7 @@ import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftRequest;
 import benchtwin.match.Tolerances;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -87,6 +89,9 @@ final class ShaftsCommand implements Callable<Integer> {
     private String weight;
     @Mixin
     private ShopOptions shop;
+    @Option(names = "--plot", paramLabel = "FILE", order = 39,
+        description = "draw the picks on a frequency axis, into a file ending in .svg or .png")
+    private Path plot;
     @Option(names = "--why", order = 40, description = "show the steps, and what each quantity and the work cost")
     private boolean why;
     @Option(names = "--json", order = 41, description = "print one JSON object")
@@ -97,8 +102,14 @@ final class ShaftsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInput {
         ShaftsService.Wish wish = wish();
+        if (plot != null) {
+            Pictures.check(plot);
+        }
         Workshop workshop = stock.load();
         ShaftAnswer answer = ShaftsService.choose(workshop, wish);
+        if (plot != null && !answer.picks().isEmpty()) {
+            Pictures.write(Pictures.of(answer), plot);
+        }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(ShaftsJson.text(answer));

@@ -60,7 +60,7 @@ final class LadderDrawing implements Drawing {
     private Legend legend() {
         Legend legend = new Legend();
         if (picture.rungs().stream().anyMatch(rung -> rung.untrimmedCpm().isPresent())) {
-            legend.add(20, (g, x, width, y) -> Marks.ring(g, x + width / 2, y), "untrimmed");
+            legend.add(20, (g, x, width, y) -> Marks.ring(g, x + width / 2, y), "butt cut to length, tip left");
         }
         legend.add(40, (g, x, width, y) -> {
             Marks.whiskerAcross(g, x, x + width, y);

@@ -117,7 +117,7 @@ class LadderPictureTest {
         assertThat(svg.in("untrimmed-dot", "circle")).isEmpty();
         assertThat(svg.in("move", "line")).isEmpty();
         assertThat(svg.in("rung-target", "line")).isEmpty();
-        assertThat(svg.texts()).doesNotContain("untrimmed", "target of the rung").contains("12 mm butt");
+        assertThat(svg.texts()).doesNotContain("butt cut to length, tip left", "target of the rung").contains("12 mm butt");
         assertThat(svg.only("trimmed-dot", "circle")).isNotNull();
     }
 
