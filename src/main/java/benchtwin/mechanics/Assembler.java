@@ -2,7 +2,6 @@ package benchtwin.mechanics;
 
 import benchtwin.club.Bore;
 import benchtwin.club.Category;
-import benchtwin.club.FrequencyReading;
 import benchtwin.club.Grip;
 import benchtwin.club.Head;
 import benchtwin.club.Port;
@@ -16,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Turns a head, a shaft, a grip and perhaps a sleeve into the numbers of an {@link Assembly}, defaults marked. */
 public final class Assembler {
@@ -24,14 +22,14 @@ public final class Assembler {
     private final double[] values = new double[Input.values().length];
     private final List<Factor> factors = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
-    private Optional<Assembly.RawCondition> raw = Optional.empty();
 
     private Assembler() {
         Arrays.fill(values, Double.NaN);
     }
 
     /**
-     * Puts parts together.
+     * Puts parts together, with the default grip factor. The shaft's stiffness is worked out anew each time: for many
+     * assemblies, and for another grip factor, see {@link Assemblies}.
      * @param head   the head
      * @param shaft  the shaft
      * @param sleeve the sleeve, for a sleeved head
@@ -40,28 +38,35 @@ public final class Assembler {
      * @throws IllegalArgumentException when a sleeved head comes without a sleeve or a bored one with
      */
     public static Assembly of(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip) {
+        return of(head, shaft, sleeve, grip, ShaftStiffness.of(shaft, GripFactor.DEFAULT), GripFactor.DEFAULT);
+    }
+
+    /** The same with the shaft's stiffness already worked out. */
+    static Assembly of(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip, ShaftStiffness stiffness,
+                       GripFactor factor) {
         if (head.seat().isPresent() != sleeve.isPresent()) {
             throw new IllegalArgumentException(head.seat().isPresent()
                 ? "head %s takes a sleeve and none was given".formatted(head.tag())
                 : "head %s has a bore and cannot take sleeve %s".formatted(head.tag(), sleeve.get().name()));
         }
-        Assembler assembler = run(head, shaft, sleeve, grip);
+        Assembler assembler = run(head, shaft, sleeve, grip, stiffness, factor);
         boolean cgAtGround = head.category() == Category.PUTTER && head.mass().cgToeMm().isEmpty();
-        TaperedTube tube =
-            new TaperedTube(shaft.tipMm(), shaft.buttMm(), shaft.parallelTipMm(), shaft.rawLengthMm());
+        Optional<Assembly.RawCondition> raw = stiffness.anchor().map(anchor -> new Assembly.RawCondition(
+            shaft.lengthMm() - anchor.freeLengthMm(), anchor.freeLengthMm(), anchor.tipMassG(), anchor.overGrip()));
         // of thousands of assemblies a search makes, a handful is ever asked what it rests on: that is worked out then
-        return new Assembly(assembler.values, () -> run(head, shaft, sleeve, grip).factors,
-            new Assembly.Shape(head.category(), head.angles().reading(), cgAtGround, tube, shaft.tipCutMm(),
-                assembler.raw, List.copyOf(assembler.notes)));
+        return new Assembly(assembler.values, () -> run(head, shaft, sleeve, grip, stiffness, factor).factors,
+            new Assembly.Shape(head.category(), head.angles().reading(), cgAtGround, stiffness.shape(), shaft.tipCutMm(),
+                raw, List.copyOf(assembler.notes)));
     }
 
-    private static Assembler run(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip) {
+    private static Assembler run(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip,
+                                 ShaftStiffness stiffness, GripFactor factor) {
         Assembler assembler = new Assembler();
         assembler.angles(head);
         assembler.headMass(head, sleeve);
         assembler.hosel(head, sleeve);
-        assembler.raw = assembler.shaft(shaft);
-        assembler.grip(grip);
+        assembler.shaft(shaft, stiffness);
+        assembler.grip(grip, factor);
         return assembler;
     }
 
@@ -163,7 +168,7 @@ public final class Assembler {
             DefaultUncertainty.MASS_G, Origin.DEFAULT, Input.FERRULE_G);
     }
 
-    private Optional<Assembly.RawCondition> shaft(Shaft shaft) {
+    private void shaft(Shaft shaft, ShaftStiffness stiffness) {
         String key = "shaft:" + shaft.tag();
         String of = " of shaft " + shaft.tag();
         add(key + ":length", "length" + of, shaft.lengthMm(), DefaultUncertainty.LENGTH_MM,
@@ -181,35 +186,14 @@ public final class Assembler {
                 Origin.DEFAULT, Input.SHAFT_BALANCE_MM);
         }
         reading(key + ":torque", "torque" + of, shaft.torqueDeg(), Input.SHAFT_TORQUE_DEG);
-        return rawFrequency(shaft, key);
+        stiffness.anchor().ifPresent(anchor -> add(key + ":cpm", "frequency" + of, anchor.cpm(),
+            anchor.standardUncertaintyCpm(), anchor.standardUncertaintyCpm(), Origin.MEASURED, Input.SHAFT_CPM));
+        notes.addAll(stiffness.notes());
     }
 
-    private Optional<Assembly.RawCondition> rawFrequency(Shaft shaft, String key) {
-        if (shaft.frequencies().isEmpty()) {
-            return Optional.empty();
-        }
-        for (FrequencyReading reading : shaft.frequencies()) {
-            OptionalDouble free = reading.freeLengthMm().isPresent() || reading.clampMm().isEmpty()
-                ? reading.freeLengthMm() : OptionalDouble.of(shaft.lengthMm() - reading.clampMm().getAsDouble());
-            if (free.isEmpty() || !(free.getAsDouble() > 0 && free.getAsDouble() < shaft.lengthMm())) {
-                continue;
-            }
-            if (reading.tipMassG().isEmpty()) {
-                notes.add("shaft %s: its frequency is taken as read with %.0f g on the tip (default)"
-                    .formatted(shaft.tag(), MechanicsDefaults.RAW_TIP_MASS_G));
-            }
-            factor(key + ":cpm", "frequency of shaft " + shaft.tag(), reading.cpm(), Input.SHAFT_CPM);
-            return Optional.of(new Assembly.RawCondition(shaft.lengthMm() - free.getAsDouble(), free.getAsDouble(),
-                reading.tipMassG().orElse(MechanicsDefaults.RAW_TIP_MASS_G), reading.overGrip()));
-        }
-        notes.add("shaft %s: its frequency was recorded without clamp or free length and is not used"
-            .formatted(shaft.tag()));
-        return Optional.empty();
-    }
-
-    private void grip(Optional<Grip> grip) {
-        add("shop:grip-factor", "ratio of readings over a grip", MechanicsDefaults.GRIP_FACTOR,
-            MechanicsDefaults.GRIP_FACTOR_U, MechanicsDefaults.GRIP_FACTOR_U / 2, Origin.DEFAULT, Input.GRIP_FACTOR);
+    private void grip(Optional<Grip> grip, GripFactor factor) {
+        add(factor.key(), factor.label(), factor.value(), factor.standardUncertainty(),
+            MechanicsDefaults.GRIP_FACTOR_U / 2, factor.origin(), Input.GRIP_FACTOR);
         add("shop:tape-layer", "mass of a layer of tape", MechanicsDefaults.TAPE_LAYER_G,
             MechanicsDefaults.ASSUMED_MASS_U_G, DefaultUncertainty.MASS_G, Origin.DEFAULT, Input.TAPE_LAYER_G);
         if (grip.isEmpty()) {
@@ -223,6 +207,11 @@ public final class Assembler {
         String of = " of grip " + fitted.tag();
         double length = fitted.lengthMm().orElse(MechanicsDefaults.GRIP_LENGTH_MM);
         reading(key + ":mass", "mass" + of, fitted.massG(), Input.GRIP_MASS_G);
+        if (factor.pairs() > 0) {
+            // the default's uncertainty has room for how grips differ; what pairs taught is the machine's middle
+            add(key + ":grip-factor", "how the machine reads over grip " + fitted.tag(), factor.value(),
+                MechanicsDefaults.GRIP_TO_GRIP_U, MechanicsDefaults.GRIP_TO_GRIP_U, Origin.DEFAULT, Input.GRIP_FACTOR);
+        }
         orDefault(key + ":cg", "centre of gravity" + of, fitted.cgMm(), length * MechanicsDefaults.GRIP_CG_FRACTION,
             MechanicsDefaults.BEND_POINT_U_MM, Input.GRIP_CG_MM);
         set(Input.GRIP_MIDDLE_MM, length / 2);

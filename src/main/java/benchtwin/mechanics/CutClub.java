@@ -5,7 +5,6 @@ import static java.lang.Math.sin;
 import static java.lang.Math.toRadians;
 
 import benchtwin.club.Category;
-import java.util.Arrays;
 
 /**
  * An assembly with its cuts made and its tip weight in: what is left open is the lie and the mass at the head. Everything
@@ -235,10 +234,8 @@ public final class CutClub {
      * @return the beam
      */
     static Beam beam(Assembly assembly, ShaftMass density, double fromU, double freeMm) {
-        StiffnessShape shape = assembly.shape().stiffness();
-        double tipZ = assembly.shape().tipCutMm() + assembly.get(Input.SHAFT_LENGTH_MM);
-        double[] corners = Arrays.stream(shape.cornersMm()).map(z -> tipZ - z - fromU).toArray();
-        return Beam.of(freeMm, s -> shape.at(tipZ - fromU - s), s -> Math.max(0, density.at(fromU + s)), corners);
+        return new LyingShaft(assembly.shape().stiffness(), assembly.shape().tipCutMm(),
+            assembly.get(Input.SHAFT_LENGTH_MM), density).beam(fromU, freeMm);
     }
 
     /**

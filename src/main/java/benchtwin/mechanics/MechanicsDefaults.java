@@ -46,6 +46,8 @@ public final class MechanicsDefaults {
     public static final double GRIP_FACTOR = 0.98;
     /** Uncertainty of that ratio. Memory. */
     public static final double GRIP_FACTOR_U = 0.01;
+    /** How that ratio differs from grip to grip on one machine. Memory. */
+    public static final double GRIP_TO_GRIP_U = 0.003;
     /** What the beam model adds to the uncertainty of a club's frequency, cpm. Memory. */
     public static final double MODEL_CPM_U = 1;
     /** How far a tip weight's flange lifts the shaft, mm. Memory. */

@@ -1,5 +1,8 @@
 package benchtwin.mechanics;
 
+import benchtwin.club.Shaft;
+import benchtwin.measure.Reading;
+
 /**
  * How a shaft's mass lies along it: linear density d(u) = start + slope·u, u from the butt of the shaft as it lies, fitted
  * to its mass and balance point; uniform when no balance point is known. Stays positive while the balance point lies in
@@ -27,6 +30,17 @@ record ShaftMass(double lengthMm, double startGPerMm, double slopeGPerMm2) {
         double fraction = Math.min(1 - LEAST_FRACTION, Math.max(LEAST_FRACTION, balanceMm / lengthMm));
         return new ShaftMass(lengthMm, massG / lengthMm * (4 - 6 * fraction),
             massG / (lengthMm * lengthMm) * (12 * fraction - 6));
+    }
+
+    /**
+     * Fits the density of a recorded shaft, uniform where its balance point is missing or cannot be used.
+     * @param shaft the shaft
+     * @return the distribution; NaN throughout when the shaft was not weighed
+     */
+    static ShaftMass of(Shaft shaft) {
+        double length = shaft.lengthMm();
+        double balance = shaft.balanceMm().map(Reading::value).filter(mm -> isBalanceUsable(length, mm)).orElse(length / 2);
+        return of(length, shaft.massG().map(Reading::value).orElse(Double.NaN), balance);
     }
 
     /**

@@ -127,6 +127,33 @@ class BeamPropertyTest {
         return mode.lambdaTangent(grams, grams * beyond, grams * beyond * beyond);
     }
 
+    /** Rayleigh's principle: a little more stiffness in one stretch raises the frequency by half its share of the energy. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void energySharesAreTheSlopesOfTheFrequency(long seed) {
+        Random random = new Random(seed);
+        double corner = 200 + 600 * random.nextDouble();
+        TipBody body = TipBody.point(150 + 150 * random.nextDouble());
+        double step = 1e-4;
+        Beam.Bending bending = stiffened(corner, 0).bending(body);
+        double share = 0;
+        double all = 0;
+        for (int k = 0; k < bending.energyShares().length; k++) {
+            all += bending.energyShares()[k];
+            share += k < PanelRule.NODES ? bending.energyShares()[k] : 0;   // the first panel ends at the corner
+        }
+        double slope = Math.log(stiffened(corner, step).firstMode(body).cpm() / stiffened(corner, -step).firstMode(body).cpm())
+            / (2 * step);
+        assertThat(all).isCloseTo(1, within(1e-12));
+        assertThat(share / 2).isCloseTo(slope, within(1e-4));
+    }
+
+    private static Beam stiffened(double cornerMm, double by) {
+        // each panel keeps its own side of the corner: a place on the corner itself counts half a step either way
+        return Beam.of(1000, s -> (20 + 0.04 * s) * (s < cornerMm - 1e-9 ? 1 + by : s > cornerMm + 1e-9 ? 1 : 1 + by / 2),
+            s -> 0.06, cornerMm);
+    }
+
     /** Twist of a uniform bar is proportional to its length: textbook. */
     @Test
     void torqueOfAUniformBarFollowsItsLength() {
