@@ -2,6 +2,7 @@ package benchtwin.mechanics;
 
 import benchtwin.PublishedCheck;
 import benchtwin.measure.Units;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The published values that the mechanics are held to. */
@@ -42,6 +43,12 @@ public final class MechanicsChecks {
      * @return in the order the page shows them
      */
     public static List<PublishedCheck> all() {
+        List<PublishedCheck> checks = new ArrayList<>(beams());
+        checks.addAll(StiffnessChecks.all());
+        return List.copyOf(checks);
+    }
+
+    private static List<PublishedCheck> beams() {
         return List.of(
             new PublishedCheck("millimetres in an inch", SP811, 25.4, Units.MM_PER_INCH, 0, "exact"),
             new PublishedCheck("grams in an avoirdupois ounce", SP811, 28.349523125, Units.G_PER_OZ, 0, "exact"),
