@@ -1,6 +1,7 @@
 package benchtwin.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import benchtwin.bend.HoselLimits;
 import benchtwin.club.Adjust;
@@ -18,6 +19,9 @@ import benchtwin.club.TipKind;
 import benchtwin.club.WeighedWith;
 import benchtwin.club.Weight;
 import benchtwin.measure.Reading;
+import benchtwin.mechanics.GripFactor;
+import benchtwin.mechanics.GripFactors;
+import benchtwin.mechanics.ShaftStiffness;
 import benchtwin.mechanics.SleeveSettings;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -147,6 +151,26 @@ class SamplePartsTest {
             .isNotEmpty();
         assertThat(shafts(shaft -> shaft.massG().isEmpty())).isNotEmpty();
         assertThat(shafts(shaft -> shaft.torqueDeg().isEmpty())).isNotEmpty();
+    }
+
+    /** The invented bench 1 reads 0.978 of the bare butt over a grip. */
+    @Test
+    void sixShaftsReadBothWaysTeachTheGripFactorOfBenchOne() {
+        GripFactor learned = GripFactors.learn(STOCK.shafts()).of(Optional.of("bench 1"));
+        assertThat(learned.pairs()).isEqualTo(6);
+        assertThat(learned.value()).isCloseTo(0.978, within(2 * learned.standardUncertainty()));
+        assertThat(learned.standardUncertainty()).isLessThan(0.002);
+        assertThat(shafts(shaft -> shaft.frequencies().size() == 1 && !ShaftStiffness.of(shaft, learned).isKnown()))
+            .as("the only reading has no condition").hasSize(3);
+    }
+
+    /** Read by a gauge of its own (Stodola's method), to 0.1 cpm with an error of 0.3: three of those, and what is rounded off. */
+    @Test
+    void theShaftsReadAlongFitAProfile() {
+        List<ShaftStiffness> own = STOCK.shafts().stream().map(shaft -> ShaftStiffness.of(shaft, GripFactor.DEFAULT))
+            .filter(stiffness -> stiffness.profile().isPresent()).toList();
+        assertThat(own).hasSize(5).flatExtracting(ShaftStiffness::readings).hasSize(20)
+            .allSatisfy(r -> assertThat(Math.abs(r.residualCpm())).isLessThan(1));
     }
 
     @Test

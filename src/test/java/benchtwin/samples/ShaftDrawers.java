@@ -7,8 +7,10 @@ import benchtwin.club.TipKind;
 import benchtwin.measure.Units;
 import benchtwin.samples.CsvTable.Row;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** The shafts in the rack: new ones, pulled ones, some with a sleeve or a grip still on, some not read to the end. */
@@ -17,10 +19,21 @@ final class ShaftDrawers {
     private static final Consumer<ShaftDraft> AS_IT_IS = shaft -> { };
     private static final String QUAD = "quad-335";
 
+    /** Models of which the first whole, new shaft was read on the bare butt and over a grip, to teach bench 1 its factor. */
+    private static final List<ShaftLine> READ_BOTH_WAYS = List.of(ShaftLines.BROOK_70_S, ShaftLines.GHYLL_75_S,
+        ShaftLines.LINDEN_85_S, ShaftLines.EDDY_95_S, ShaftLines.SILL_105_S, ShaftLines.GHYLL_65_X);
+    /** The one of them whose grip was read with an inch more in the clamp. */
+    private static final ShaftLine DEEPER = ShaftLines.SILL_105_S;
+    /** What bench 1 truly reads over a grip, and how grips differ on it. Invented, near the default. */
+    private static final double BENCH_1_OVER_GRIP = 0.978;
+    private static final double GRIP_TO_GRIP = 0.002;
+
     private final Draw draw;
     private final Shelf<Shaft> shelf;
     private final Grips grips;
     private final List<Row> along = new ArrayList<>();
+    private final Set<ShaftLine> readBothWays = new HashSet<>();
+    private final List<Row> bothWays = new ArrayList<>();
 
     ShaftDrawers(Draw draw, Shelf<Shaft> shelf, Grips grips) {
         this.draw = draw;
@@ -72,7 +85,9 @@ final class ShaftDrawers {
 
     /** Rows of the further readings. */
     List<Row> furtherReadings() {
-        return List.copyOf(along);
+        List<Row> rows = new ArrayList<>(along);
+        rows.addAll(bothWays);
+        return List.copyOf(rows);
     }
 
     /** One already in the right sleeve and near the broken one's length; one in another sleeve; one cut too short. */
@@ -120,7 +135,32 @@ final class ShaftDrawers {
         } else {
             story.accept(shaft);
         }
-        shelf.add(shaft::toShaft);
+        Shaft tagged = shelf.add(shaft::toShaft);
+        boolean whole = shaft.condition == ShaftCondition.NEW && tagged.massG().isPresent()
+            && tagged.balanceMm().isPresent() && !tagged.frequencies().isEmpty() && !shaft.conditionLost
+            && shaft.reservedFor.isEmpty();
+        if (whole && READ_BOTH_WAYS.contains(line) && readBothWays.add(line)) {
+            readBothWays(shaft, tagged);
+        }
+    }
+
+    private void readBothWays(ShaftDraft shaft, Shaft tagged) {
+        Draw own = draw.of("both ways " + shaft.line.model());
+        double overClampIn = ShaftDraft.CLAMP_IN + (shaft.line == DEEPER ? 1 : 0);
+        shaft.gaugeErrorCpm = own.near(0, 0.3, 0.8);
+        double bare = shaft.cpm(shaft.lengthMm() - Units.mm(ShaftDraft.CLAMP_IN));
+        shaft.gaugeErrorCpm = 0;
+        double over = shaft.cpm(shaft.lengthMm() - Units.mm(overClampIn))
+            * own.near(BENCH_1_OVER_GRIP, GRIP_TO_GRIP, 2.5 * GRIP_TO_GRIP) + own.near(0, 0.3, 0.8);
+        bothWays.add(row(tagged, shaft, bare, ShaftDraft.CLAMP_IN, false));
+        bothWays.add(row(tagged, shaft, over, overClampIn, true));
+    }
+
+    private static Row row(Shaft tagged, ShaftDraft shaft, double cpm, double clampIn, boolean over) {
+        return new Row().put("tag", tagged.tag()).put("frequency_cpm", Cells.number(cpm, 1))
+            .put("clamp_in", Cells.number(clampIn, 2)).put("free_length_in", "")
+            .put("tip_mass_g", Cells.number(shaft.tipMassG(), 0)).put("over_grip", Cells.yesOrNo(over))
+            .put("measured_on", "2026-05-04").put("measured_by", "Kim").put("gauge", "bench 1");
     }
 
     private void chanceStory(Draw own, ShaftDraft shaft) {
