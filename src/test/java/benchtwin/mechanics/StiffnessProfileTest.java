@@ -49,8 +49,8 @@ class StiffnessProfileTest {
 
     /**
      * A uniform tube recorded as if it tapered. The readings pull the profile straight: from the first knot to the last the
-     * stiffness found stays within 8 % of the true one, where the default shape alone is a quarter too soft at one end and as
-     * much too stiff at the other. Nearer it cannot come: steps of r cost, and between knots r is straight where 1/s is not.
+     * stiffness found stays within 8 % of the true one, where the default shape alone is a quarter too soft at 150 mm and
+     * twice too stiff at 900. Nearer it cannot come: steps of r cost, and between knots r is straight where 1/s is not.
      */
     @Test
     void aUniformTubeRecordedAsTaperedIsPulledStraight() {
@@ -61,7 +61,7 @@ class StiffnessProfileTest {
             assertThat(profile.stiffnessNm2(place)).as("%.0f mm", place).isCloseTo(40, Percentage.withPercentage(8));
         }
         assertThat(profile.defaultStiffnessNm2(150)).isLessThan(40 * 0.78);
-        assertThat(profile.defaultStiffnessNm2(900)).isGreaterThan(40 * 1.3);
+        assertThat(profile.defaultStiffnessNm2(900)).isGreaterThan(40 * 1.9);
     }
 
     /**
