@@ -45,6 +45,7 @@ final class ProfileFit {
     private double[] solution;
     private RealMatrix covariance;
     private double chiSquare;
+    private double stretch = 1;
 
     /**
      * The equations, at r = 1 throughout.
@@ -81,7 +82,7 @@ final class ProfileFit {
             .withParameterRelativeTolerance(TOLERANCE).optimize(problem).getPoint().toArray();
         fit.settle();
         // readings that scatter more than they say make everything that rests on them less sure
-        fit.covariance = fit.covariance.scalarMultiply(Math.max(1, fit.chiSquare / Math.max(1, readings.size() - 1)));
+        fit.stretch = Math.sqrt(Math.max(1, fit.chiSquare / (readings.size() - 1)));
         return fit;
     }
 
@@ -181,6 +182,20 @@ final class ProfileFit {
         return cpm(base.with(shape()), solution, freeMm, tipMassG, overGrip, slopes) * spread(slopes);
     }
 
+    /**
+     * How far a reading lies from what the others would say of it, to first order: its residual over 1 − h, h the share of
+     * itself in what was fitted to it. Source: textbook (deleted residual).
+     * @param reading one of those fitted
+     * @return the distance in cpm, and the same in standard deviations
+     */
+    double[] fromTheOthers(CombinedReading reading) {
+        double u = Math.max(leastUCpm, reading.standardUncertaintyCpm());
+        double own = uncertaintyCpm(reading.freeLengthMm(), reading.tipMassG(), reading.overGrip()) / stretch / u;
+        double left = Math.max(TOLERANCE, 1 - own * own);
+        double residual = cpm(reading.freeLengthMm(), reading.tipMassG(), reading.overGrip()) - reading.cpm();
+        return new double[] {Math.abs(residual) / left, Math.abs(residual) / (u * Math.sqrt(left))};
+    }
+
     /** Standard uncertainty of ln r at a place, from the tip of the shaft as it lies, mm. */
     double relativeUncertainty(double fromTipMm) {
         double[] slopes = new double[knotMm.length + 1];
@@ -190,6 +205,6 @@ final class ProfileFit {
 
     private double spread(double[] slopes) {
         RealVector vector = new ArrayRealVector(slopes, false);
-        return Math.sqrt(vector.dotProduct(covariance.operate(vector)));
+        return stretch * Math.sqrt(vector.dotProduct(covariance.operate(vector)));
     }
 }

@@ -19,8 +19,8 @@ public final class ShaftStiffness {
     /** Free lengths nearer than this tell nothing apart, mm. Ours. */
     private static final double DISTINCT_MM = 5;
     private static final int LEAST_FOR_PROFILE = 3;
-    /** A residual beyond this calls for another reading, cpm: three times 0.5. Ours. */
-    private static final double DOUBTFUL_CPM = 3 * ProfileFit.LEAST_U_CPM;
+    /** A reading so many standard deviations from what the others say is to be taken again. Ours. */
+    private static final double DOUBTFUL = 3;
 
     private final Shaft shaft;
     private final GripFactor grip;
@@ -35,42 +35,72 @@ public final class ShaftStiffness {
         this.grip = grip;
         tube = new TaperedTube(shaft.tipMm(), shaft.buttMm(), shaft.parallelTipMm(), shaft.rawLengthMm());
         List<String> found = new ArrayList<>(0);
-        List<CombinedReading> usable = CombinedReading.of(shaft, from, found);
-        if (usable.size() > 1 && shaft.massG().isEmpty()) {
-            usable = List.of(longest(usable));
-            found.add("shaft %s: without its mass its readings cannot be joined; only the one at %.0f mm is used"
-                .formatted(shaft.tag(), usable.get(0).freeLengthMm()));
-        }
-        readings = List.copyOf(usable);
-        int lengths = readings.size() < LEAST_FOR_PROFILE ? 0 : freeLengths();
+        readings = joinable(CombinedReading.of(shaft, from, found), found);
         if (readings.size() <= 1) {
             fit = null;
             anchor = readings.isEmpty() ? null : readings.get(0);
         } else {
             LyingShaft plain = LyingShaft.of(shaft, tube);
             LevelFit level = LevelFit.of(plain, readings, grip);
-            CombinedReading longest = longest(readings);
-            boolean over = readings.stream().allMatch(CombinedReading::overGrip);
-            if (lengths >= LEAST_FOR_PROFILE) {
-                fit = ProfileFit.fitted(plain, readings, level.root(), lengths, grip);
-                anchor = at(longest, over, fit.cpm(longest.freeLengthMm(), longest.tipMassG(), over),
-                    fit.uncertaintyCpm(longest.freeLengthMm(), longest.tipMassG(), over));
-                found.add("shaft %s: stiffness profile fitted to its readings at %d free lengths"
-                    .formatted(shaft.tag(), lengths));
-            } else {
-                fit = null;
-                double cpm = level.root() * plain.unitCpm(longest.freeLengthMm(), longest.tipMassG())
-                    * (over ? grip.value() : 1);
-                anchor = at(longest, over, cpm, cpm * level.relativeUncertainty());
-            }
+            int lengths = freeLengths();
+            fit = lengths < LEAST_FOR_PROFILE ? null : ProfileFit.fitted(plain, readings, level.root(), lengths, grip);
+            anchor = fit == null ? anchor(plain, level) : anchor(fit);
         }
         if (fit != null) {
-            readings().stream().filter(r -> Math.abs(r.residualCpm()) > Math.max(DOUBTFUL_CPM,
-                DOUBTFUL_CPM / ProfileFit.LEAST_U_CPM * r.standardUncertaintyCpm())).forEach(r -> found.add(
-                "shaft %s: its reading at %.0f mm lies %.1f cpm from what the others say; read it again"
-                    .formatted(shaft.tag(), r.freeLengthMm(), Math.abs(r.residualCpm()))));
+            found.add("shaft %s: stiffness profile fitted to its readings at %d free lengths"
+                .formatted(shaft.tag(), fit.knotMm().length));
+            doubt(found);
         }
         notes = List.copyOf(found);
+    }
+
+    /** All of them, or the longest alone where there is no mass to compute the others with. */
+    private List<CombinedReading> joinable(List<CombinedReading> usable, List<String> found) {
+        if (usable.size() <= 1 || shaft.massG().isPresent()) {
+            return List.copyOf(usable);
+        }
+        CombinedReading only = longest(usable);
+        found.add("shaft %s: without its mass its readings cannot be joined; only the one at %.0f mm is used"
+            .formatted(shaft.tag(), only.freeLengthMm()));
+        return List.of(only);
+    }
+
+    private CombinedReading anchor(LyingShaft plain, LevelFit level) {
+        CombinedReading where = longest(readings);
+        double cpm = level.root() * plain.unitCpm(where.freeLengthMm(), where.tipMassG()) * (allOverGrip() ? grip.value() : 1);
+        return at(where, cpm, cpm * level.relativeUncertainty());
+    }
+
+    private CombinedReading anchor(ProfileFit profile) {
+        CombinedReading where = longest(readings);
+        return at(where, profile.cpm(where.freeLengthMm(), where.tipMassG(), allOverGrip()),
+            profile.uncertaintyCpm(where.freeLengthMm(), where.tipMassG(), allOverGrip()));
+    }
+
+    private CombinedReading at(CombinedReading where, double cpm, double u) {
+        return new CombinedReading(where.freeLengthMm(), where.tipMassG(), allOverGrip(), cpm, u, where.count());
+    }
+
+    /** Then the grip factor is left to be applied where it is shared with what else was read over a grip. */
+    private boolean allOverGrip() {
+        return readings.stream().allMatch(CombinedReading::overGrip);
+    }
+
+    /** Names the reading that fits the others worst, if it does badly: a wrong one drags its neighbours along. */
+    private void doubt(List<String> found) {
+        double worst = DOUBTFUL;
+        String sentence = null;
+        for (CombinedReading reading : readings) {
+            double[] away = fit.fromTheOthers(reading);
+            if (away[1] > worst) {
+                worst = away[1];
+                sentence = "shaft %s: its reading at %.0f mm lies %.1f cpm from what the others say; read it again"
+                    .formatted(shaft.tag(), reading.freeLengthMm(), away[0]);
+            }
+        }
+        if (sentence != null) {
+            found.add(sentence);
+        }
     }
 
     /**
@@ -86,10 +116,6 @@ public final class ShaftStiffness {
     /** What some of a shaft's readings say. */
     static ShaftStiffness of(Shaft shaft, List<FrequencyReading> from, GripFactor factor) {
         return new ShaftStiffness(shaft, from, factor);
-    }
-
-    private static CombinedReading at(CombinedReading where, boolean over, double cpm, double u) {
-        return new CombinedReading(where.freeLengthMm(), where.tipMassG(), over, cpm, u, where.count());
     }
 
     /** The longest free length, on a bare butt if there is a choice. */

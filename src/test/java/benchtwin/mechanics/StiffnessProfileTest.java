@@ -47,6 +47,45 @@ class StiffnessProfileTest {
         }
     }
 
+    /** The same tube with some of its readings, or all, over a grip of exactly the factor. */
+    @ParameterizedTest(name = "gripped from the {0}th on")
+    @ValueSource(ints = {0, 1, 3})
+    void readingsOverAGripSayTheSameOfIt(int firstGripped) {
+        double density = ReadShafts.MASS_G / ReadShafts.LENGTH_MM;
+        FrequencyReading[] readings = new FrequencyReading[FOUR.length];
+        for (int k = 0; k < FOUR.length; k++) {
+            double cpm = UniformCantilever.cpm(40, density, FOUR[k], TipBody.point(ReadShafts.TIP_MASS_G));
+            readings[k] = k < firstGripped ? ReadShafts.bare(cpm, FOUR[k]) : ReadShafts.gripped(cpm * 0.98, FOUR[k]);
+        }
+        ShaftStiffness found = fit(ReadShafts.shaft(12, 12, 0, 0.5, List.of(readings)));
+        assertThat(found.anchor().orElseThrow().overGrip()).isEqualTo(firstGripped == 0);
+        StiffnessProfile profile = found.profile().orElseThrow();
+        assertThat(profile.stiffnessNm2(200)).isCloseTo(40, within(0.001));
+        assertThat(profile.stiffnessNm2(1000)).isCloseTo(40, within(0.001));
+        double uncertain = profile.standardUncertaintyNm2(1000) / 40;
+        double bareOnly = fit(ReadShafts.shaft(12, 12, 0, 0.5, ReadShafts.read(place -> 40, 0.5, FOUR))).profile()
+            .orElseThrow().standardUncertaintyNm2(1000) / 40;
+        assertThat(uncertain).as("the factor's 1 % is 2 % of stiffness, unless a bare reading tells")
+            .isGreaterThan(bareOnly + (firstGripped == 0 ? 0.005 : 0));
+    }
+
+    /** One reading typed 6 cpm wrong among six good ones: it is named, with how far it is off, and all is less sure. */
+    @Test
+    void aReadingThatDoesNotFitIsNamed() {
+        TaperedTube tube = new TaperedTube(8.5, 15.2, 76, ReadShafts.LENGTH_MM);
+        FrequencyReading[] readings = ReadShafts.read(place -> 75 * tube.at(place), 0.5, SIX)
+            .toArray(FrequencyReading[]::new);
+        ShaftStiffness good = fit(ReadShafts.driverShaft(readings));
+        readings[1] = ReadShafts.bare(readings[1].cpm().value() + 6, SIX[1]);
+        ShaftStiffness found = fit(ReadShafts.driverShaft(readings));
+        assertThat(good.notes()).containsExactly("shaft P: stiffness profile fitted to its readings at 6 free lengths");
+        assertThat(found.notes()).hasSize(2);
+        assertThat(found.notes().get(1)).matches(
+            "shaft P: its reading at 889 mm lies [56]\\.\\d cpm from what the others say; read it again");
+        assertThat(found.anchor().orElseThrow().standardUncertaintyCpm())
+            .isGreaterThan(1.5 * good.anchor().orElseThrow().standardUncertaintyCpm());
+    }
+
     /**
      * A uniform tube recorded as if it tapered. The readings pull the profile straight: from the first knot to the last the
      * stiffness found stays within 8 % of the true one, where the default shape alone is a quarter too soft at 150 mm and
