@@ -20,7 +20,9 @@ import benchtwin.match.MatchRequest;
 import benchtwin.match.Reranking;
 import benchtwin.match.ShopSettings;
 import benchtwin.match.Tolerances;
+import benchtwin.mechanics.Assemblies;
 import benchtwin.mechanics.FrequencyCondition;
+import benchtwin.mechanics.GripFactors;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -104,7 +106,8 @@ public final class MatchService {
         }
         Favourite favourite = new Favourite("the target", Optional.empty(), written.category(), written.number(),
             written.hand(), head, shaft, sleeve, Optional.empty(), grip, AddedMasses.ONE_LAYER, new Target(written.reading(), wanted),
-            FrequencyCondition.BARE, written.reading(), Optional.empty(), List.of());
+            FrequencyCondition.BARE, written.reading(), Optional.empty(),
+            new Assemblies(GripFactors.learn(workshop.inventory().shafts()).of(Optional.empty())), List.of());
         return answer(workshop, favourite, wish);
     }
 

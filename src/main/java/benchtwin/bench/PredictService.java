@@ -9,11 +9,12 @@ import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
 import benchtwin.match.BuildPrediction;
 import benchtwin.match.ShopSettings;
-import benchtwin.mechanics.Assembler;
+import benchtwin.mechanics.Assemblies;
 import benchtwin.mechanics.Assembly;
 import benchtwin.mechanics.ClubAngles;
 import benchtwin.mechanics.CutClub;
 import benchtwin.mechanics.FrequencyCondition;
+import benchtwin.mechanics.GripFactors;
 import benchtwin.mechanics.HoselTilt;
 import benchtwin.mechanics.Input;
 import benchtwin.mechanics.MechanicsDefaults;
@@ -69,7 +70,8 @@ public final class PredictService {
         Optional<Grip> grip = spec.grip() != null ? Optional.of(workshop.grip(spec.grip()))
             : shaft.gripOn().flatMap(workshop.inventory()::grip);
         Optional<Sleeve> sleeve = sleeve(workshop, spec, head, shaft);
-        Assembly assembly = Assembler.of(head, shaft, sleeve, grip);
+        Assembly assembly = new Assemblies(GripFactors.learn(workshop.inventory().shafts()).of(Optional.empty()))
+            .of(head, shaft, sleeve, grip);
         AngleReading reading = reading(spec, head);
         FrequencyCondition condition = new FrequencyCondition(
             spec.clampMm() == null ? MechanicsDefaults.CLAMP_MM : positive("clampMm", spec.clampMm()),

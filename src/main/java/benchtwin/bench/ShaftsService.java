@@ -18,7 +18,9 @@ import benchtwin.match.ShaftRequest;
 import benchtwin.match.ShopSettings;
 import benchtwin.match.Tolerances;
 import benchtwin.measure.Units;
+import benchtwin.mechanics.Assemblies;
 import benchtwin.mechanics.FrequencyCondition;
+import benchtwin.mechanics.GripFactors;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -115,7 +117,8 @@ public final class ShaftsService {
         return new Favourite("the target", Optional.empty(), head.category(), head.number(), head.hand(), Optional.empty(),
             Optional.<Shaft>empty(), Optional.empty(), Optional.empty(), weighed(grip.get()), AddedMasses.ONE_LAYER,
             new Target(head.angles().reading(), wanted), condition(wish, FrequencyCondition.BARE),
-            head.angles().reading(), Optional.empty(), List.of());
+            head.angles().reading(), Optional.empty(),
+            new Assemblies(GripFactors.learn(workshop.inventory().shafts()).of(Optional.empty())), List.of());
     }
 
     private static FrequencyCondition condition(Wish wish, FrequencyCondition usual) {

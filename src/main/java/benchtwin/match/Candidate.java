@@ -6,7 +6,7 @@ import benchtwin.club.Head;
 import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
 import benchtwin.mechanics.Assembly;
-import benchtwin.mechanics.Assembler;
+import benchtwin.mechanics.Assemblies;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,9 +32,9 @@ record Candidate(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip>
         joining = List.copyOf(joining);
     }
 
-    static Candidate of(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip, List<Work> joining,
-                        Optional<String> settingNow, boolean tipFree, boolean trimmable, boolean gripOff) {
-        return new Candidate(head, shaft, sleeve, grip, Assembler.of(head, shaft, sleeve, grip), HoselLimits.of(head),
+    static Candidate of(Assemblies assemblies, Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip> grip,
+                        List<Work> joining, Optional<String> settingNow, boolean tipFree, boolean trimmable, boolean gripOff) {
+        return new Candidate(head, shaft, sleeve, grip, assemblies.of(head, shaft, sleeve, grip), HoselLimits.of(head),
             joining, settingNow, tipFree, trimmable, gripOff);
     }
 

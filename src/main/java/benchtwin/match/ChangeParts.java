@@ -102,7 +102,7 @@ final class ChangeParts {
     }
 
     private Candidate candidate(List<Work> joining, boolean tipOut, Optional<Grip> grip, boolean gripOff) {
-        return Candidate.of(head, shaft, sleeve, grip, joining, club.setting(), tipOut, tipOut, gripOff);
+        return Candidate.of(club.assemblies(), head, shaft, sleeve, grip, joining, club.setting(), tipOut, tipOut, gripOff);
     }
 
     /** Other heads on the shaft. */
@@ -133,7 +133,7 @@ final class ChangeParts {
         List<Work> joining = new ArrayList<>(c.joining());
         joining.add(Work.of(StepKind.SLEEVE_SETTING, "Set %s, as before.",
             PlanWords.settingWords(c.sleeve().get(), label.get())));
-        return Candidate.of(c.head(), c.shaft(), c.sleeve(), c.grip(), joining, label, c.tipFree(), c.trimmable(),
+        return Candidate.of(club.assemblies(), c.head(), c.shaft(), c.sleeve(), c.grip(), joining, label, c.tipFree(), c.trimmable(),
             c.gripOff());
     }
 
@@ -154,7 +154,7 @@ final class ChangeParts {
         for (Candidate c : base.candidates()) {
             List<Work> joining = new ArrayList<>(c.joining().stream().filter(w -> w.kind() != StepKind.REGRIP).toList());
             joining.add(mount(grip));
-            with.add(Candidate.of(c.head(), c.shaft(), c.sleeve(), Optional.of(grip), joining, c.settingNow(), c.tipFree(),
+            with.add(Candidate.of(club.assemblies(), c.head(), c.shaft(), c.sleeve(), Optional.of(grip), joining, c.settingNow(), c.tipFree(),
                 c.trimmable(), true));
         }
         return new Base(base.lever(), base.keep(), base.start(), with);

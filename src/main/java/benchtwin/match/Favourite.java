@@ -11,6 +11,7 @@ import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
 import benchtwin.club.Target;
 import benchtwin.club.Wanted;
+import benchtwin.mechanics.Assemblies;
 import benchtwin.mechanics.FrequencyCondition;
 import benchtwin.mechanics.WoodLoft;
 import java.util.EnumMap;
@@ -34,12 +35,13 @@ import java.util.Optional;
  * @param condition  how its frequency is read
  * @param reading    in which reading its angles are wanted
  * @param old        the old club as numbers; empty when its parts are not on record, and then nothing is carried over
+ * @param assemblies  makes parts into numbers, with what the workshop's own readings taught
  * @param notes      what could not be matched or was assumed, in plain words
  */
 public record Favourite(String name, Optional<String> player, Category category, Optional<String> number, Hand hand,
                         Optional<Head> head, Optional<Shaft> shaft, Optional<Sleeve> sleeve, Optional<String> setting,
                         Optional<Grip> grip, AddedMasses carried, Target target, FrequencyCondition condition,
-                        AngleReading reading, Optional<OldClub> old, List<String> notes) {
+                        AngleReading reading, Optional<OldClub> old, Assemblies assemblies, List<String> notes) {
 
     public Favourite {
         notes = List.copyOf(notes);
@@ -52,7 +54,7 @@ public record Favourite(String name, Optional<String> player, Category category,
      */
     public Favourite withTarget(Target other) {
         return new Favourite(name, player, category, number, hand, head, shaft, sleeve, setting, grip, carried, other,
-            condition, reading, old, notes);
+            condition, reading, old, assemblies, notes);
     }
 
     /**
@@ -62,7 +64,7 @@ public record Favourite(String name, Optional<String> player, Category category,
      */
     public Favourite around(Head other) {
         return new Favourite(name, player, other.category(), other.number(), other.hand(), Optional.of(other), shaft, sleeve,
-            setting, grip, carried, target, condition, reading, old, notes);
+            setting, grip, carried, target, condition, reading, old, assemblies, notes);
     }
 
     /**
@@ -86,7 +88,8 @@ public record Favourite(String name, Optional<String> player, Category category,
         EnumMap<Quantity, Wanted> wanted = new EnumMap<>(target.wanted());
         wanted.put(Quantity.LOFT, new Wanted(turned, loft.get().tolerance(), loft.get().weight()));
         return Optional.of(new Favourite(name, player, category, number, hand, head, shaft, sleeve, setting, grip, carried,
-            new Target(other, wanted), condition, other, old.map(club -> club.withLoft(turned)), notes));
+            new Target(other, wanted), condition, other, old.map(club -> club.withLoft(turned)),
+            assemblies, notes));
     }
 
     /**
@@ -97,7 +100,7 @@ public record Favourite(String name, Optional<String> player, Category category,
      */
     public Favourite gripped(Optional<Grip> other, FrequencyCondition readHow) {
         return new Favourite(name, player, category, number, hand, head, shaft, sleeve, setting, other, carried, target,
-            readHow, reading, old, notes);
+            readHow, reading, old, assemblies, notes);
     }
 
     /**

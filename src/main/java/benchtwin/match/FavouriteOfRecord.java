@@ -18,9 +18,10 @@ import benchtwin.club.Sleeve;
 import benchtwin.club.Target;
 import benchtwin.club.Wanted;
 import benchtwin.measure.Reading;
-import benchtwin.mechanics.Assembler;
+import benchtwin.mechanics.Assemblies;
 import benchtwin.mechanics.Assembly;
 import benchtwin.mechanics.FrequencyCondition;
+import benchtwin.mechanics.GripFactors;
 import benchtwin.mechanics.MechanicsDefaults;
 import benchtwin.mechanics.RulesLength;
 import benchtwin.mechanics.Setup;
@@ -37,6 +38,7 @@ public final class FavouriteOfRecord {
 
     private final Inventory inventory;
     private final Tolerances tolerances;
+    private Assemblies assemblies;
     private final List<String> notes = new ArrayList<>();
 
     private FavouriteOfRecord(Inventory inventory, Tolerances tolerances) {
@@ -74,6 +76,8 @@ public final class FavouriteOfRecord {
         Optional<String> sleeveName = row.sleeve().or(() -> shaft.flatMap(Shaft::sleeveOn));
         Optional<Sleeve> sleeve = part("sleeve", sleeveName, inventory::sleeve);
         FrequencyCondition condition = condition(row.frequency());
+        assemblies = new Assemblies(GripFactors.learn(inventory.shafts())
+            .of(row.frequency().flatMap(f -> f.cpm().taken().gauge())));
         EnumMap<Quantity, Reading> measured = new EnumMap<>(Quantity.class);
         row.angles().ifPresent(angles -> angles(angles, measured));
         length(row, measured);
@@ -88,7 +92,7 @@ public final class FavouriteOfRecord {
         shaft.flatMap(Shaft::torqueDeg).ifPresent(torque -> measured.put(Quantity.TORQUE, torque));
         return new Favourite(club.tag(), Optional.of(club.player()), club.category(), club.number(), club.hand(), head,
             shaft, sleeve, row.setting(), grip, row.masses(), target(club, reading, measured), condition,
-            reading, old, notes);
+            reading, old, assemblies, notes);
     }
 
     private <T> Optional<T> part(String kind, Optional<String> tag, Function<String, Optional<T>> find) {
@@ -163,7 +167,7 @@ public final class FavouriteOfRecord {
             return Optional.empty();
         }
         Optional<Sleeve> fitted = head.get().seat().isPresent() ? sleeve : Optional.empty();
-        Assembly assembly = Assembler.of(head.get(), shaft.get(), fitted, grip);
+        Assembly assembly = assemblies.of(head.get(), shaft.get(), fitted, grip);
         Setup.Aim aim = fitted.flatMap(s -> row.setting().flatMap(label ->
             SleeveSettings.aim(s, head.get().hand(), head.get().seat().get().readAtSetting(), label)))
             .orElse(Setup.AS_READ);

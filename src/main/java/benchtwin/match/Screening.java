@@ -197,7 +197,7 @@ final class Screening {
     private List<Candidate> onOldShaft(Head head, Shaft shaft) {
         Optional<Sleeve> on = favourite.sleeve();
         if (on.isPresent() && fits(on.get(), head)) {
-            return List.of(Candidate.of(head, shaft, on, favourite.grip(), List.of(Joining.screwOn(head, on.get())),
+            return List.of(Candidate.of(favourite.assemblies(), head, shaft, on, favourite.grip(), List.of(Joining.screwOn(head, on.get())),
                 favourite.setting(), false, false, false));
         }
         Work pull = Joining.pull(shaft, on.map(s -> "sleeve " + s.name()).orElse(
@@ -206,7 +206,7 @@ final class Screening {
         for (Way way : ways(head, shaft, Optional.empty())) {
             List<Work> steps = new ArrayList<>(List.of(pull));
             steps.addAll(way.steps());
-            ways.add(Candidate.of(head, shaft, way.sleeve(), favourite.grip(), steps, Optional.empty(), true, false,
+            ways.add(Candidate.of(favourite.assemblies(), head, shaft, way.sleeve(), favourite.grip(), steps, Optional.empty(), true, false,
                 false));
         }
         return ways;
@@ -245,7 +245,7 @@ final class Screening {
                 ? Work.of(StepKind.REGRIP, "Mount a grip like %s (%s).", grip.get().tag(), grip.get().model())
                 : Work.of(StepKind.REGRIP, "Mount a grip like the old club's."));
         }
-        return Candidate.of(head, shaft, way.sleeve(), grip, steps, Optional.empty(), way.tipFree(), way.tipFree(),
+        return Candidate.of(favourite.assemblies(), head, shaft, way.sleeve(), grip, steps, Optional.empty(), way.tipFree(), way.tipFree(),
             !keepsGrip);
     }
 

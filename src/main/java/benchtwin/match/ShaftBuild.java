@@ -8,7 +8,6 @@ import benchtwin.club.Sleeve;
 import benchtwin.club.StepKind;
 import benchtwin.club.Target;
 import benchtwin.club.Wanted;
-import benchtwin.mechanics.Assembler;
 import benchtwin.mechanics.Assembly;
 import benchtwin.mechanics.ClubAngles;
 import benchtwin.mechanics.CutClub;
@@ -87,7 +86,7 @@ final class ShaftBuild {
                 return Optional.empty();
             }
         }
-        Assembly assembly = Assembler.of(request.head(), shaft, sleeve, club.grip());
+        Assembly assembly = club.assemblies().of(request.head(), shaft, sleeve, club.grip());
         TwinModel kept = new TwinModel(club.old(), sameHead ? Keep.BOTH : Keep.SHAFT, club.condition(), club.reading());
         if (Double.isNaN(kept.stiffnessRoot(assembly))) {
             return Optional.empty();
