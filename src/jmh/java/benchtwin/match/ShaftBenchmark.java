@@ -4,6 +4,7 @@ import benchtwin.club.Inventory;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -42,7 +43,7 @@ public class ShaftBenchmark {
 
     private ShaftAnswer choose(Pick pick) throws ShaftChoice.NothingToChooseFor {
         return ShaftChoice.run(new ShaftRequest(club, inventory.heads().get(1), inventory, ShopSettings.DEFAULT,
-            Tolerances.DEFAULT, Map.of(), OptionalDouble.empty(), Optional.empty(), false,
+            Tolerances.DEFAULT, Map.of(), OptionalDouble.empty(), Optional.empty(), false, Set.of(),
             new ShaftRequest.Picking(pick, 12, 200, 3, 5)));
     }
 

@@ -56,6 +56,7 @@ public final class ShaftsJson {
         node.put("tipTrimMm", Json.rounded(pick.tipTrimMm()));
         node.put("buttCutMm", Json.rounded(pick.buttCutMm()));
         node.put("untrimmedCpm", Json.rounded(pick.untrimmedCpm()));
+        pick.rawCpm().ifPresent(cpm -> node.put("rawCpm", Json.rounded(cpm)));
         ArrayNode marks = node.putArray("marks");
         pick.marks().forEach(marks::add);
         return node;

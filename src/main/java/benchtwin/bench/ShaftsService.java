@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Chooses shafts from the drawer for a build. */
 public final class ShaftsService {
@@ -48,13 +49,15 @@ public final class ShaftsService {
      * @param headAddedG mass at the head beside what its ports hold, g; default what brings the swing weight back
      * @param material   the only material wanted
      * @param sameModel  whether only shafts of the old shaft's model are wanted
+     * @param assumeClampMm the clamp in which readings without one are taken to have been read, mm; empty: they are not used
      * @param picking    how many are picked and how
      * @param tolerances tolerances and weights
      * @param shop       workshop settings
      */
     public record Wish(Optional<String> club, Optional<String> head, Optional<String> grip, Map<Quantity, Double> written,
                        OptionalDouble clampMm, boolean overGrip, OptionalDouble headAddedG,
-                       Optional<ShaftMaterial> material, boolean sameModel, ShaftRequest.Picking picking,
+                       Optional<ShaftMaterial> material, boolean sameModel, OptionalDouble assumeClampMm,
+                       ShaftRequest.Picking picking,
                        Tolerances tolerances, ShopSettings shop) {
     }
 
@@ -66,6 +69,14 @@ public final class ShaftsService {
      * @throws BadInput when a part is not on record or what is asked cannot be worked out
      */
     public static ShaftAnswer choose(Workshop workshop, Wish wish) throws BadInput {
+        if (wish.assumeClampMm().isEmpty()) {
+            return choose(workshop, wish, Set.of());
+        }
+        AssumedClamp.Assumed assumed = AssumedClamp.of(workshop.inventory(), wish.assumeClampMm().getAsDouble());
+        return choose(new Workshop(assumed.inventory(), workshop.remarks()), wish, assumed.marked());
+    }
+
+    private static ShaftAnswer choose(Workshop workshop, Wish wish, Set<String> assumed) throws BadInput {
         Favourite club = club(workshop, wish);
         Head head = head(workshop, wish, club);
         Double length = wish.written().get(Quantity.LENGTH);
@@ -73,7 +84,7 @@ public final class ShaftsService {
             throw new BadInput("a playing length of %.0f mm; expected 18 to 60 in".formatted(length));
         }
         ShaftRequest request = new ShaftRequest(club, head, workshop.inventory(), wish.shop(), wish.tolerances(),
-            wish.written(), wish.headAddedG(), wish.material(), wish.sameModel(), wish.picking());
+            wish.written(), wish.headAddedG(), wish.material(), wish.sameModel(), assumed, wish.picking());
         if (wish.sameModel() && club.shaft().isEmpty()) {
             throw new BadInput("there is no old shaft on record whose model could be asked for");
         }

@@ -2,6 +2,8 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.Pictures;
+import benchtwin.bench.ProfileJson;
+import benchtwin.bench.ProfileService;
 import benchtwin.bench.ShaftsJson;
 import benchtwin.bench.ShaftsService;
 import benchtwin.bench.Workshop;
@@ -33,6 +35,7 @@ import picocli.CommandLine.Spec;
         "  benchtwin shafts --stock inventory-samples --club OAKES-DR --head H-014 --pick ladder --step 3",
         "  benchtwin shafts --stock inventory-samples --head H-014 --grip G-002 \\",
         "      --target frequency=252,length=45 1/4,mass=58",
+        "  benchtwin shafts --stock inventory-samples --profile S-001 --plot s-001.svg",
         "", "Exit status: 0 something is inside tolerance, 1 nothing is, 2 bad input."})
 final class ShaftsCommand implements Callable<Integer> {
 
@@ -74,6 +77,9 @@ final class ShaftsCommand implements Callable<Integer> {
     private String clamp;
     @Option(names = "--over-grip", order = 22, description = "a frequency written out is read over the grip")
     private boolean overGrip;
+    @Option(names = "--assume-clamp", paramLabel = "LENGTH", order = 23,
+        description = "use readings whose clamp was never recorded as if taken in this one, such as 5; they are marked")
+    private String assumeClamp;
     @Option(names = "--head-added", paramLabel = "G", order = 23,
         description = "mass at the head beside what its ports hold; default what brings the swing weight back")
     private Double headAdded;
@@ -89,8 +95,11 @@ final class ShaftsCommand implements Callable<Integer> {
     private String weight;
     @Mixin
     private ShopOptions shop;
+    @Option(names = "--profile", paramLabel = "TAG", order = 38,
+        description = "instead of choosing: one shaft's readings and its stiffness along it")
+    private String profile;
     @Option(names = "--plot", paramLabel = "FILE", order = 39,
-        description = "draw the picks on a frequency axis, into a file ending in .svg or .png")
+        description = "draw the picks on a frequency axis, or the profile, into a file ending in .svg or .png")
     private Path plot;
     @Option(names = "--why", order = 40, description = "show the steps, and what each quantity and the work cost")
     private boolean why;
@@ -101,10 +110,13 @@ final class ShaftsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInput {
-        ShaftsService.Wish wish = wish();
         if (plot != null) {
             Pictures.check(plot);
         }
+        if (profile != null) {
+            return profile();
+        }
+        ShaftsService.Wish wish = wish();
         Workshop workshop = stock.load();
         ShaftAnswer answer = ShaftsService.choose(workshop, wish);
         if (plot != null && !answer.picks().isEmpty()) {
@@ -119,6 +131,24 @@ final class ShaftsCommand implements Callable<Integer> {
             new ShaftsPage(new Page(out, plain), answer, why).print(workshop.remarks());
         }
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;
+    }
+
+    private int profile() throws BadInput {
+        if (club != null || head != null || grip != null || length != null || target != null || why) {
+            throw new BadInput("--profile shows one shaft; leave out what a choice of shafts takes");
+        }
+        Workshop workshop = stock.load();
+        ProfileService.Answer answer = ProfileService.of(workshop, profile, assumed());
+        if (plot != null && answer.picture().isPresent()) {
+            Pictures.write(answer.picture().get(), plot);
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.println(ProfileJson.text(answer));
+        } else {
+            new ProfilePage(new Page(out, plain), answer).print(workshop.remarks());
+        }
+        return answer.knots().isEmpty() ? Main.NOTHING_SUITABLE : Main.DONE;
     }
 
     private ShaftsService.Wish wish() throws BadInput {
@@ -139,7 +169,7 @@ final class ShaftsCommand implements Callable<Integer> {
             QuantityList.OF_SHAFTS.weights("--weight", weight));
         return new ShaftsService.Wish(Optional.ofNullable(club), Optional.ofNullable(head), Optional.ofNullable(grip),
             written, clampMm(written), overGrip, headAdded == null ? OptionalDouble.empty() : OptionalDouble.of(added()),
-            Optional.ofNullable(material), sameModel, picking(), tolerances, shop.settings());
+            Optional.ofNullable(material), sameModel, assumed(), picking(), tolerances, shop.settings());
     }
 
     private double added() throws BadInput {
@@ -154,12 +184,20 @@ final class ShaftsCommand implements Callable<Integer> {
             throw new BadInput("--clamp and --over-grip say how a frequency written out is read: they go with "
                 + "--target frequency=…");
         }
-        Double clampMm = ShopOptions.mm("--clamp", clamp);
+        return clampMm("--clamp", clamp);
+    }
+
+    private OptionalDouble assumed() throws BadInput {
+        return clampMm("--assume-clamp", assumeClamp);
+    }
+
+    private static OptionalDouble clampMm(String option, String text) throws BadInput {
+        Double clampMm = ShopOptions.mm(option, text);
         if (clampMm == null) {
             return OptionalDouble.empty();
         }
         if (!(clampMm >= 50 && clampMm <= 300)) {
-            throw new BadInput("--clamp \"%s\": expected a clamp from 2 to 12 in".formatted(clamp));
+            throw new BadInput("%s \"%s\": expected a clamp from 2 to 12 in".formatted(option, text));
         }
         return OptionalDouble.of(clampMm);
     }

@@ -129,9 +129,10 @@ final class ShaftsPage {
         for (ShaftPick pick : answer.picks()) {
             Ranked option = pick.option();
             String lead = String.format(Locale.ROOT, "%-9s ", option.shaft().tag());
-            page.wrapped(lead, "%s, %s. Miss %s tol, ready in %s.".formatted(option.shaft().model(),
+            page.wrapped(lead, "%s, %s. Miss %s tol, ready in %s.%s".formatted(option.shaft().model(),
                 option.shaft().keeping().place().orElse("place not recorded"), Figures.fixed(option.miss(), 2),
-                Figures.time(option.plan().readyMinutes())));
+                Figures.time(option.plan().readyMinutes()), pick.rawCpm().isEmpty() ? ""
+                    : " As it lies %s cpm raw.".formatted(Figures.fixed(pick.rawCpm().getAsDouble(), 1))));
             String indent = " ".repeat(lead.length());
             if (!option.outOfTolerance().isEmpty()) {
                 page.wrapped(indent, "Out of tolerance: " + option.outOfTolerance().stream()
@@ -143,6 +144,8 @@ final class ShaftsPage {
                 StepLines.print(page, indent, option.plan());
             }
         }
+        page.wrapped(INDENT, "Raw: the bare shaft, 5 in in the clamp, 205 g on the tip; readings taken otherwise are carried "
+            + "there.");
         if (!why) {
             page.line("%s--why shows the steps of each.", INDENT);
         }
@@ -188,6 +191,9 @@ final class ShaftsPage {
         page.wrapped("", "Considered %d shafts, every tip trim of each.%s".formatted(answer.considered(),
             answer.ruledOut().isEmpty() ? "" : " Ruled out: " + answer.ruledOut().entrySet().stream()
                 .map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")) + "."));
+        if (answer.ruledOut().keySet().stream().anyMatch(reason -> reason.contains("its clamp"))) {
+            page.wrapped("", "--assume-clamp 5 takes readings whose clamp was never recorded as read in 5 in, and marks them.");
+        }
         Cautions.of(answer).forEach(caution -> page.wrapped("Caution: ", caution));
         remarks.forEach(remark -> page.wrapped("Files: ", remark));
         page.line("benchtwin %s", BuildIdentity.text());

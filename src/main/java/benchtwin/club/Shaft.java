@@ -63,6 +63,17 @@ public record Shaft(String tag, String model, ShaftMaterial material, Set<Catego
     }
 
     /**
+     * The same with other frequency readings.
+     * @param others the readings
+     * @return a copy
+     */
+    public Shaft withFrequencies(List<FrequencyReading> others) {
+        return new Shaft(tag, model, material, meantFor, madeForNumber, rawLengthMm, massG, balanceMm, torqueDeg, tipMm,
+            tipKind, buttMm, parallelTipMm, tipCutMm, buttCutMm, others, sleeveOn, gripOn, orientation, pulls, condition,
+            keeping);
+    }
+
+    /**
      * Length as it lies.
      * @return raw length less both cuts, mm
      */

@@ -6,6 +6,7 @@ import benchtwin.club.Step;
 import benchtwin.club.Target;
 import benchtwin.club.TipKind;
 import benchtwin.club.Wanted;
+import benchtwin.mechanics.MechanicsDefaults;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -13,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** Chooses shafts from the drawer for a build: the nearest, or a ladder to test. */
@@ -177,7 +179,13 @@ public final class ShaftChoice {
     private ShaftPick pick(double offset, Ranked option, Planned planned) {
         Cut cut = planned.plan().cut();
         return new ShaftPick(offset, option, cut.tipTrimMm(), cut.buttCutMm(), planned.search().untrimmedCpm(),
-            marks(planned.plan().candidate()));
+            rawCpm(planned.plan().candidate().shaft()), marks(planned.plan().candidate()));
+    }
+
+    /** Readings come in many conditions; in one they compare. */
+    private OptionalDouble rawCpm(Shaft shaft) {
+        return shaft.lengthMm() > 2 * MechanicsDefaults.CLAMP_MM ? request.club().assemblies().stiffness(shaft)
+            .carriedCpm(MechanicsDefaults.CLAMP_MM, MechanicsDefaults.RAW_TIP_MASS_G) : OptionalDouble.empty();
     }
 
     private List<String> marks(Candidate candidate) {
@@ -191,6 +199,9 @@ public final class ShaftChoice {
         }
         if (shaft.torqueDeg().isEmpty() && build.target().of(Quantity.TORQUE).filter(w -> w.weight() > 0).isPresent()) {
             marks.add("its torque was never read: counted as one tolerance off");
+        }
+        if (request.assumed().contains(shaft.tag())) {
+            marks.add("its reading's clamp was never recorded and is assumed");
         }
         marks.addAll(candidate.assembly().notes());
         return List.copyOf(marks);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -23,11 +24,12 @@ import java.util.stream.IntStream;
  *                   back with the old shaft, as far as the head can take it
  * @param material   the only material wanted, if one is
  * @param sameModel  whether only shafts of the old shaft's model are wanted
+ * @param assumed    tags of shafts of which a reading's clamp is only assumed
  * @param picking    how many are picked and how
  */
 public record ShaftRequest(Favourite club, Head head, Inventory inventory, ShopSettings shop, Tolerances tolerances,
                            Map<Quantity, Double> written, OptionalDouble headAddedG, Optional<ShaftMaterial> material,
-                           boolean sameModel, Picking picking) {
+                           boolean sameModel, Set<String> assumed, Picking picking) {
 
     /** What a shaft is wanted for, in showing order: the target of a choice of shafts names these. */
     public static final List<Quantity> QUALITIES = List.of(Quantity.LENGTH, Quantity.SWING_WEIGHT, Quantity.FREQUENCY,
@@ -75,5 +77,6 @@ public record ShaftRequest(Favourite club, Head head, Inventory inventory, ShopS
 
     public ShaftRequest {
         written = Map.copyOf(written);
+        assumed = Set.copyOf(assumed);
     }
 }

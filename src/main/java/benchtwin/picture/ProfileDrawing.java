@@ -61,7 +61,7 @@ final class ProfileDrawing implements Drawing {
             sheet.part("default-shape", g -> drawLine(g, picture.defaultShape(), Look.QUIET, Look.DASHED));
         }
         sheet.part("fitted", g -> drawLine(g, picture.fitted(), Look.INK, Look.MARK));
-        for (StiffnessPoint knot : picture.fitted()) {
+        for (StiffnessPoint knot : picture.knots()) {
             sheet.part("knot", g ->
                 Marks.dot(g, alongProfile.px(knot.fromTipMm()), stiffness.px(knot.stiffnessNm2())));
         }
@@ -69,7 +69,7 @@ final class ProfileDrawing implements Drawing {
         sheet.part("stiffness-axis", stiffness::draw);
         sheet.part("axis-label", g -> {
             label(g, "bending stiffness EI, N·m²", Look.MARGIN_PX, profile.getMinY() - LABEL_PX - 6);
-            label(g, "distance from the tip of the raw shaft, mm", PLOT_X, profile.getMaxY() + AXIS_PX);
+            label(g, "distance from the tip of the shaft as it lies, mm", PLOT_X, profile.getMaxY() + AXIS_PX);
         });
         drawResiduals(sheet);
     }

@@ -7,13 +7,17 @@ import java.util.stream.Collectors;
  * A shaft's bending stiffness from tip to butt, as fitted to readings at several free lengths, and beneath it, on the
  * same millimetres, how far each reading lies from the fit: a reading stands where its clamp face was.
  * @param title        what to see, for instance {@code Shaft H-07 is stiffer at the butt than its default shape}
- * @param fitted       the knots of the fit, from tip to butt, at least two; the band of one standard uncertainty is drawn
- *                     when all of them have it
+ * @param fitted       the fit, from tip to butt, at as many places as its curve takes, at least two; the band of one
+ *                     standard uncertainty is drawn when all of them have it
+ * @param knots        the places where the fit may turn, marked on it, from tip to butt, at least two
  * @param defaultShape what the shaft was taken for before it was fitted, from tip to butt; empty to leave it out
  * @param residuals    the readings; at least one
  */
-public record ProfilePicture(String title, List<StiffnessPoint> fitted, List<StiffnessPoint> defaultShape,
-                             List<ReadingResidual> residuals) implements Picture {
+public record ProfilePicture(String title, List<StiffnessPoint> fitted, List<StiffnessPoint> knots,
+                             List<StiffnessPoint> defaultShape, List<ReadingResidual> residuals) implements Picture {
+
+    /** More places than these are a curve to be looked at, not a table to be read out. */
+    private static final int FEW = 12;
 
     /**
      * Checks the numbers and makes the title printable.
@@ -22,6 +26,7 @@ public record ProfilePicture(String title, List<StiffnessPoint> fitted, List<Sti
     public ProfilePicture {
         title = Words.required("title", title);
         fitted = ascending("fitted profile", fitted);
+        knots = ascending("row of knots", knots);
         defaultShape = List.copyOf(defaultShape);
         if (!defaultShape.isEmpty()) {
             defaultShape = ascending("default shape", defaultShape);
@@ -46,8 +51,8 @@ public record ProfilePicture(String title, List<StiffnessPoint> fitted, List<Sti
 
     @Override
     public String inWords() {
-        String words = "Fitted bending stiffness, from the tip: " + points(fitted) + ".";
-        if (!defaultShape.isEmpty()) {
+        String words = "Fitted bending stiffness, from the tip: " + points(knots) + ".";
+        if (!defaultShape.isEmpty() && defaultShape.size() <= FEW) {
             words += " Default shape: " + points(defaultShape) + ".";
         }
         return words + " Readings less fit: " + residuals.stream()

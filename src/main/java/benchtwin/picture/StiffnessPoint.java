@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 
 /**
  * Bending stiffness at one place along a shaft; between two of them it runs straight.
- * @param fromTipMm              from the tip of the raw shaft, mm, 0 or more
+ * @param fromTipMm              from the tip of the shaft as it lies, mm, 0 or more
  * @param stiffnessNm2           EI, N·m², above 0
  * @param standardUncertaintyNm2 one standard deviation, N·m², if known
  */
@@ -25,7 +25,7 @@ public record StiffnessPoint(double fromTipMm, double stiffnessNm2, OptionalDoub
 
     /**
      * A point nobody gives an uncertainty for.
-     * @param fromTipMm    from the tip of the raw shaft, mm
+     * @param fromTipMm    from the tip of the shaft as it lies, mm
      * @param stiffnessNm2 EI, N·m²
      * @return the point
      */

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,7 +44,7 @@ class ShaftChoiceBruteForceTest {
         Head chosen = stock.heads().get(head);
         assertThat(chosen.category()).isEqualTo(Category.DRIVER);
         return new ShaftRequest(FavouriteOfRecord.of(stock.clubs().get(0), stock, Tolerances.DEFAULT), chosen, stock,
-            ShopSettings.DEFAULT, Tolerances.DEFAULT, NO_CUT_IN_THE_MIDDLE, OptionalDouble.empty(), Optional.empty(), false, picking);
+            ShopSettings.DEFAULT, Tolerances.DEFAULT, NO_CUT_IN_THE_MIDDLE, OptionalDouble.empty(), Optional.empty(), false, Set.of(), picking);
     }
 
     @ParameterizedTest(name = "seed {0}")

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What a choice of shafts carries over, picks and leaves out. */
@@ -30,7 +31,7 @@ class ShaftChoiceTest {
     private static ShaftRequest request(Inventory stock, Head head, Map<Quantity, Double> written, ShaftRequest.Picking how)
         throws FavouriteOfRecord.NothingToMatch {
         return new ShaftRequest(FavouriteOfRecord.of(stock.clubs().get(0), stock, Tolerances.DEFAULT), head, stock,
-            ShopSettings.DEFAULT, Tolerances.DEFAULT, written, OptionalDouble.empty(), Optional.empty(), false, how);
+            ShopSettings.DEFAULT, Tolerances.DEFAULT, written, OptionalDouble.empty(), Optional.empty(), false, Set.of(), how);
     }
 
     private static double wantedCpm(ShaftAnswer answer) {
@@ -74,7 +75,7 @@ class ShaftChoiceTest {
 
     private static ShaftRequest held(ShaftRequest r) {
         return new ShaftRequest(r.club(), r.head(), r.inventory(), r.shop(), r.tolerances(), r.written(),
-            OptionalDouble.of(0), r.material(), r.sameModel(), r.picking());
+            OptionalDouble.of(0), r.material(), r.sameModel(), Set.of(), r.picking());
     }
 
     /** Handbook: about +6.5 cpm an inch off the butt of a raw shaft; a club's is alike. */
@@ -165,7 +166,8 @@ class ShaftChoiceTest {
         Inventory mixed = with(stock, stock.heads(), shafts);
         ShaftRequest plain = request(mixed, stock.heads().get(1), Map.of(), NEAREST);
         ShaftAnswer answer = ShaftChoice.run(new ShaftRequest(plain.club(), plain.head(), mixed, plain.shop(),
-            plain.tolerances(), plain.written(), plain.headAddedG(), Optional.of(ShaftMaterial.GRAPHITE), false, NEAREST));
+            plain.tolerances(), plain.written(), plain.headAddedG(), Optional.of(ShaftMaterial.GRAPHITE), false,
+            Set.of(), NEAREST));
         assertThat(answer.picks()).extracting(p -> p.option().shaft().tag()).doesNotContain(promised.tag());
         assertThat(answer.belowTheLine()).hasSize(1);
         assertThat(answer.belowTheLine().get(0).reason()).isEqualTo("promised to Alder Vane");
@@ -190,7 +192,7 @@ class ShaftChoiceTest {
         wanted.remove(Quantity.LENGTH);
         ShaftRequest asked = new ShaftRequest(
             club.withTarget(new Target(club.reading(), wanted)), stock.heads().get(1), stock,
-            ShopSettings.DEFAULT, Tolerances.DEFAULT, Map.of(), OptionalDouble.empty(), Optional.empty(), false, NEAREST);
+            ShopSettings.DEFAULT, Tolerances.DEFAULT, Map.of(), OptionalDouble.empty(), Optional.empty(), false, Set.of(), NEAREST);
         assertThatThrownBy(() -> ShaftChoice.run(asked)).isInstanceOf(ShaftChoice.NothingToChooseFor.class)
             .hasMessage("the length of the new build is not known: give it with --length");
     }

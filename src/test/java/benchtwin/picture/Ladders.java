@@ -47,7 +47,8 @@ final class Ladders {
                 sure ? OptionalDouble.of(0.1 + 0.05 * Math.abs(i - 3)) : OptionalDouble.empty()));
             shape.add(StiffnessPoint.of(mm[i], 1.4 + 4.2 * mm[i] / 1150));
         }
-        return new ProfilePicture("Shaft P-07 is stiffer in the middle than its default shape", fitted, shape, List.of(
+        return new ProfilePicture("Shaft P-07 is stiffer in the middle than its default shape", fitted, fitted, shape,
+            List.of(
             new ReadingResidual(1016, 0.3, 0.5), new ReadingResidual(914.4, -0.6, 0.5), new ReadingResidual(812.8, 0.2, 0.6),
             new ReadingResidual(711.2, 0.4, 0.9)));
     }
