@@ -19,6 +19,8 @@ import java.util.stream.Collectors;
 final class ShaftsPage {
 
     private static final String INDENT = "   ";
+    private static final List<Quantity> SURE = List.of(Quantity.LENGTH, Quantity.SWING_WEIGHT, Quantity.FREQUENCY,
+        Quantity.TORQUE, Quantity.SHAFT_MASS, Quantity.SHAFT_BALANCE);
 
     private final Page page;
     private final ShaftAnswer answer;
@@ -141,6 +143,9 @@ final class ShaftsPage {
             }
             pick.marks().forEach(mark -> page.wrapped(indent, capital(mark) + "."));
             if (why) {
+                page.wrapped(indent, "Sure to: " + SURE.stream().filter(option.uncertainty()::containsKey)
+                    .map(q -> Figures.name(q) + " ±" + sure(q, option.uncertainty().get(q)))
+                    .collect(Collectors.joining(", ")) + " (one standard uncertainty).");
                 StepLines.print(page, indent, option.plan());
             }
         }
@@ -149,6 +154,10 @@ final class ShaftsPage {
         if (!why) {
             page.line("%s--why shows the steps of each.", INDENT);
         }
+    }
+
+    private static String sure(Quantity quantity, double u) {
+        return quantity == Quantity.TORQUE ? Figures.fixed(u, 2) + "°" : Figures.fixed(u, 1) + " " + quantity.unit();
     }
 
     private static String capital(String text) {

@@ -128,7 +128,8 @@ final class WhyNot {
             .collect(Collectors.joining(", "));
         List<String> words = new ArrayList<>();
         words.add(fit == 0 ? "no %s in stock fits".formatted(what)
-            : "none of the %d %s that fit brings it".formatted(fit, fit == 1 ? what : what + "s"));
+            : fit == 1 ? "the one %s that fits does not bring it".formatted(what)
+            : "none of the %d %ss that fit brings it".formatted(fit, what));
         if (!out.isEmpty()) {
             words.add("ruled out: " + out);
         }
