@@ -62,15 +62,16 @@ final class ShaftsPage {
                 LengthText.inchesAndSixteenths(answer.clampMm())));
         Wanted old = answer.request().club().target().of(Quantity.FREQUENCY).orElse(null);
         if (carried && old != null && !answer.request().written().containsKey(Quantity.FREQUENCY)) {
-            page.wrapped("", "That is what the old shaft would measure in this build: it reads %s in %s, and the new head, "
-                .formatted(Figures.value(Quantity.FREQUENCY, old.value()), answer.request().club().name())
-                + "insertion and length make it %s.".formatted(Figures.difference(Quantity.FREQUENCY,
-                    answer.target().of(Quantity.FREQUENCY).orElseThrow().value() - old.value())));
+            String moved = Figures.difference(Quantity.FREQUENCY,
+                answer.target().of(Quantity.FREQUENCY).orElseThrow().value() - old.value());
+            page.wrapped("", "That is what the old shaft would measure in this build: it reads %s in %s%s.".formatted(
+                Figures.value(Quantity.FREQUENCY, old.value()), answer.request().club().name(),
+                moved.equals("0") ? ", and here the same" : ", and head, insertion, grip and length move it by " + moved));
         }
         if (answer.headWork().isEmpty()) {
-            page.line("The head is taken as it is, nothing added.");
+            page.line("The head is taken as it is.");
         } else {
-            page.wrapped("", "For every one of them, to bring the swing weight back: " + String.join(" ", answer.headWork()));
+            page.wrapped("", "On the head, for every one of them: " + String.join(" ", answer.headWork()));
         }
         answer.notes().forEach(note -> page.wrapped("Note: ", note + "."));
         if (!answer.picks().isEmpty() && !answer.hasSuitable()) {

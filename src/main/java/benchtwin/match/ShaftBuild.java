@@ -54,11 +54,10 @@ final class ShaftBuild {
         if (lengthOrNull() == null) {
             throw new NoTarget("the length of the new build is not known: give it with --length");
         }
-        boolean sameHead = club.head().map(Head::tag).equals(Optional.of(request.head().tag()));
-        this.twin = new TwinModel(club.old(), sameHead ? Keep.HEAD : Keep.NONE, club.condition(), club.reading());
+        this.twin = new TwinModel(club.old(), isOwnHead() ? Keep.HEAD : Keep.NONE, club.condition(), club.reading());
         this.carriedCpm = twin.carried()[Quantity.FREQUENCY.ordinal()];
         this.wantLengthMm = lengthOrNull() - twin.carried()[Quantity.LENGTH.ordinal()];
-        Optional<Old> old = old(sameHead);
+        Optional<Old> old = old();
         this.headMass = headMass(old);
         this.reference = old.map(o -> o.twin().predict(o.assembly(), o.setup().withHeadAdded(headMass.addedG())));
         this.target = findTarget();
@@ -71,7 +70,7 @@ final class ShaftBuild {
     private record Old(TwinModel twin, Assembly assembly, Setup setup) {
     }
 
-    private Optional<Old> old(boolean sameHead) {
+    private Optional<Old> old() {
         if (club.shaft().isEmpty() || club.shaft().get().massG().isEmpty()) {
             return Optional.empty();
         }
@@ -87,15 +86,16 @@ final class ShaftBuild {
             }
         }
         Assembly assembly = club.assemblies().of(request.head(), shaft, sleeve, club.grip());
-        TwinModel kept = new TwinModel(club.old(), sameHead ? Keep.BOTH : Keep.SHAFT, club.condition(), club.reading());
+        TwinModel kept = new TwinModel(club.old(), isOwnHead() ? Keep.BOTH : Keep.SHAFT, club.condition(), club.reading());
         if (Double.isNaN(kept.stiffnessRoot(assembly))) {
             return Optional.empty();
         }
-        Setup plain = Setup.plain(club.tapeLayers(), 0).aimed(aim(sleeve));
+        double tipWeightG = club.carried().tipWeightG();
+        Setup plain = new Setup(0, 0, 0, 0, club.tapeLayers(), 0, tipWeightG, aim(sleeve));
         double lie = ClubAngles.of(assembly, plain.aim()).lieDeg();
         double over = new CutClub(assembly, plain, club.condition().clampMm()).lengthMm(lie) - wantLengthMm();
         return Optional.of(new Old(kept, assembly, new Setup(0, Math.max(0, over), Math.max(0, -over), 0,
-            club.tapeLayers(), 0, 0, plain.aim())));
+            club.tapeLayers(), 0, tipWeightG, plain.aim())));
     }
 
     private HeadMass.Option headMass(Optional<Old> old) {
@@ -103,7 +103,7 @@ final class ShaftBuild {
             .of(request.head().ports(), request.head().hotMeltMaxG());
         double inPorts = request.head().ports().stream().mapToDouble(p -> p.massG()).sum();
         if (request.headAddedG().isPresent()) {
-            double wanted = inPorts + request.headAddedG().getAsDouble();
+            double wanted = inPorts + start().tapeG() + start().meltG() + request.headAddedG().getAsDouble();
             return options.stream().min(Comparator.comparingDouble(o -> Math.abs(o.addedG() - wanted))).orElseThrow();
         }
         Optional<Double> swing = Optional.ofNullable(request.written().get(Quantity.SWING_WEIGHT))
@@ -159,8 +159,7 @@ final class ShaftBuild {
 
     /** The setting the club had, where its own head is built again; else the head stays as it was read. */
     private Optional<String> setting(Optional<Sleeve> sleeve) {
-        boolean sameHead = club.head().map(Head::tag).equals(Optional.of(request.head().tag()));
-        return sleeve.isPresent() && sameHead ? club.setting() : Optional.empty();
+        return sleeve.isPresent() && isOwnHead() ? club.setting() : Optional.empty();
     }
 
     /** How a candidate's angles are set: nothing is bent for a choice of shafts. */
@@ -204,9 +203,22 @@ final class ShaftBuild {
         return carriedCpm;
     }
 
-    /** What the build carries before anything is added: tape under the grip. */
+    /** What the build carries before anything is added: tape under the grip, and what the club's own head has on it. */
     AddedMasses start() {
-        return new AddedMasses(club.tapeLayers(), 0, 0, 0);
+        AddedMasses on = club.carried();
+        return isOwnHead() ? new AddedMasses(on.tapeLayers(), 0, on.tapeG(), on.meltG())
+            : new AddedMasses(on.tapeLayers(), 0, 0, 0);
+    }
+
+    /** Whether the club's own head is built again. */
+    boolean isOwnHead() {
+        return club.head().map(Head::tag).equals(Optional.of(request.head().tag()));
+    }
+
+    /** What has to be done before a new shaft can go into the head: the old one comes out of the club's own. */
+    List<Work> freeing() {
+        return isOwnHead() && request.head().bore().isPresent() && club.shaft().isPresent()
+            ? List.of(Joining.pull(club.shaft().get(), "head " + request.head().tag())) : List.of();
     }
 
     HeadMass.Option headMass() {

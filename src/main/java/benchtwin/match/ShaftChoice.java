@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Chooses shafts from the drawer for a build: the nearest, or a ladder to test. */
 public final class ShaftChoice {
@@ -70,8 +71,9 @@ public final class ShaftChoice {
         List<ShaftPick> picks = request.picking().pick() == Pick.NEAREST ? nearest() : ladder(empty);
         List<String> notes = new ArrayList<>(request.club().notes());
         notes.addAll(build.notes());
-        double inPorts = request.head().ports().stream().mapToDouble(p -> p.massG()).sum();
-        return new ShaftAnswer(request, build.target(), build.reference(), build.headMass().addedG() - inPorts,
+        double now = request.head().ports().stream().mapToDouble(p -> p.massG()).sum() + build.start().tapeG()
+            + build.start().meltG();
+        return new ShaftAnswer(request, build.target(), build.reference(), build.headMass().addedG() - now,
             new PlanWords(request.shop()).masses(build.headMass()).stream().map(Step::words).toList(), picks, below(),
             ruledOut, free.size(), List.copyOf(empty), List.copyOf(notes));
     }
@@ -87,7 +89,8 @@ public final class ShaftChoice {
         boolean fits = false;
         for (Screening.Way way : screening.waysWithTipFree(request.head(), shaft)) {
             fits = true;
-            TrimSearch search = new TrimSearch(build, screening.withGrip(request.head(), shaft, way, way.steps()));
+            TrimSearch search = new TrimSearch(build, screening.withGrip(request.head(), shaft, way,
+                Stream.concat(build.freeing().stream(), way.steps().stream()).toList()));
             if (search.isLongEnough()) {
                 ways.add(search);
             }
