@@ -22,13 +22,7 @@ public final class MatchJson {
         root.set("target", OptionJson.target(answer.favourite().target()));
         ArrayNode results = root.putArray("results");
         answer.results().forEach(option -> results.add(OptionJson.option(option)));
-        ArrayNode below = root.putArray("belowTheLine");
-        answer.belowTheLine().forEach(b -> {
-            ObjectNode node = OptionJson.option(b.option());
-            node.remove("rank");
-            node.put("reason", b.reason());
-            below.add(node);
-        });
+        root.set("belowTheLine", OptionJson.below(answer.belowTheLine()));
         ObjectNode ruledOut = root.putObject("ruledOut");
         answer.ruledOut().forEach(ruledOut::put);
         root.put("considered", answer.considered());

@@ -4,9 +4,11 @@ import benchtwin.club.Quantity;
 import benchtwin.club.Step;
 import benchtwin.club.Target;
 import benchtwin.match.FirstTimeRight;
+import benchtwin.match.MatchAnswer;
 import benchtwin.match.Ranked;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Map;
 
 /** Targets and options as JSON, the same in every answer that has them. */
@@ -28,6 +30,18 @@ final class OptionJson {
         node.set("tolerance", tolerance);
         node.set("weight", weight);
         return node;
+    }
+
+    /** Options below the line, each with its reason and without a rank. */
+    static ArrayNode below(List<MatchAnswer.Below> belowTheLine) {
+        ArrayNode array = Json.MAPPER.createArrayNode();
+        for (MatchAnswer.Below below : belowTheLine) {
+            ObjectNode node = option(below.option());
+            node.remove("rank");
+            node.put("reason", below.reason());
+            array.add(node);
+        }
+        return array;
     }
 
     static ObjectNode option(Ranked option) {

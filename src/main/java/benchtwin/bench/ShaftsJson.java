@@ -29,13 +29,7 @@ public final class ShaftsJson {
         answer.reference().ifPresent(values -> root.set("oldShaftInThisBuild", Json.quantities(values)));
         ArrayNode picks = root.putArray("picks");
         answer.picks().forEach(pick -> picks.add(pick(pick)));
-        ArrayNode below = root.putArray("belowTheLine");
-        answer.belowTheLine().forEach(b -> {
-            ObjectNode node = OptionJson.option(b.option());
-            node.remove("rank");
-            node.put("reason", b.reason());
-            below.add(node);
-        });
+        root.set("belowTheLine", OptionJson.below(answer.belowTheLine()));
         ArrayNode empty = root.putArray("emptyRungsCpm");
         answer.emptyRungs().forEach(empty::add);
         ObjectNode ruledOut = root.putObject("ruledOut");

@@ -39,7 +39,7 @@ final class WhyNot {
             case SETTING -> setting();
             case BEND -> bend();
             case WEIGHT -> weight();
-            case TAPE -> "none to %d layers go under a grip".formatted(Change.MOST_LAYERS);
+            case TAPE -> "none to %d layers go under a grip".formatted(ChangeSearch.MOST_LAYERS);
             case GRIP -> grip();
             case BUTT -> format("at most %.0f mm come off a trusted butt, and an extension is at most %.1f mm",
                 request.shop().buttCutMaxMm(),
