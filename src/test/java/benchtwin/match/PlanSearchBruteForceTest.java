@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import benchtwin.club.AddedMasses;
 import benchtwin.club.Head;
 import benchtwin.club.Inventory;
+import benchtwin.club.Quantity;
 import benchtwin.club.StepKind;
 import benchtwin.mechanics.HoselTilt;
 import benchtwin.mechanics.Input;
@@ -29,6 +30,8 @@ class PlanSearchBruteForceTest {
     private static final ShopSettings COARSE =
         new ShopSettings(0.5, 2, 5, 25.4, 4, 10, 5, 1440, 120, Map.of(), 0.002, 0.05, 0.02, 0.005);
 
+    private static final Tolerances TORQUE_TOO = new Tolerances(Map.of(Quantity.TORQUE, 0.05), Map.of(Quantity.TORQUE, 2.0));
+
     static LongStream seeds() {
         return LongStream.range(1, 7);
     }
@@ -37,7 +40,8 @@ class PlanSearchBruteForceTest {
     @MethodSource("seeds")
     void noPlanOnTheGridCostsLess(long seed) throws FavouriteOfRecord.NothingToMatch {
         Inventory stock = new RandomStock(seed).inventory(6, 0.5, 3);
-        Favourite favourite = FavouriteOfRecord.of(stock.clubs().get(0), stock, Tolerances.DEFAULT);
+        Favourite favourite = FavouriteOfRecord.of(stock.clubs().get(0), stock,
+            seed % 2 == 0 ? TORQUE_TOO : Tolerances.DEFAULT);
         TwinModel twin = new TwinModel(favourite.old(), Keep.SHAFT, favourite.condition(), favourite.reading());
         PlanSearch search = new PlanSearch(favourite.target(), twin, COARSE, stock.weights(), AddedMasses.ONE_LAYER,
             Double.POSITIVE_INFINITY, Levers.ALL);
