@@ -19,10 +19,11 @@ final class AssumedClamp {
     /** How far an assumed clamp may be from the true one, mm (¼ in). Memory. */
     private static final double ASSUMED_CLAMP_U_MM = 6.35;
     /**
-     * A cantilever with a mass at its end goes as its length to the power −1.5, one without as −2; a shaft under test lies
-     * between, nearer the first. Source: Thomson, Theory of Vibration with Applications, app. D, for the two ends.
+     * A uniform cantilever with a mass at its end goes as its length to the power −1.5 (Thomson, Theory of Vibration with
+     * Applications, app. D). A shaft is several times as stiff at the butt, where the length is lost, as at the tip, and goes
+     * as −1.0 to −1.1 by the beam it is worked out with. Between the two: ours.
      */
-    private static final double LENGTH_POWER = 1.6;
+    private static final double LENGTH_POWER = 1.25;
 
     private AssumedClamp() {
     }
