@@ -1,0 +1,311 @@
+package benchtwin.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** {@code benchtwin shafts} as a technician types it, on the sample workshop and on copies of it with something missing. */
+class ShaftsCommandTest {
+
+    /** The trusted driver, whose face has cracked, around another head. */
+    private static final String OAKES = "shafts --club OAKES-DR --head H-014 ";
+    /** JSON numbers are rounded to six decimals. */
+    private static final double ROUNDED = 1e-6;
+
+    private static List<JsonNode> list(JsonNode array) {
+        return StreamSupport.stream(array.spliterator(), false).toList();
+    }
+
+    @Test
+    void theTrustedDriversStiffnessIsFoundForAnotherHead() {
+        Typed typed = Typed.line(OAKES + "--top 4 --why").fitsThePage();
+        assertThat(typed.status()).isEqualTo(Main.DONE);
+        assertThat(typed.err()).isEmpty();
+        assertThat(typed.out()).contains("Shafts for head H-014 (driver), as stiff there as S-234 is in OAKES-DR", "Wanted: length ",
+            "over the grip, 5 in in", "Considered ", "Ruled out: ", "built into a club", "--assume-clamp 5", "Caution: ");
+        List<String> rows = typed.out().lines().filter(line -> line.matches("[1-9] +S-\\d+ .*")).toList();
+        assertThat(rows).hasSize(4);
+        assertThat(rows).allMatch(row -> row.contains("[") && row.contains("±"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {OAKES + "--why --plain", OAKES + "--pick ladder --plain --assume-clamp 5",
+        "shafts --profile S-001 --plain", "shafts --profile S-003 --plain",
+        "shafts --club DUNMARSH-4H --plain --top 3", "shafts --club PENHOLLOW-54 --plain --top 3 --why"})
+    void plainOutputIsAsciiAndFitsThePage(String line) {
+        Typed typed = Typed.line(line).fitsThePage();
+        assertThat(typed.out()).isNotBlank();
+        assertThat(typed.out().chars()).allMatch(c -> c < 128);
+    }
+
+    @Test
+    void theJsonHasItsNamesAndThePrintedNumbers() {
+        JsonNode answer = Typed.line(OAKES + "--top 3 --json").json();
+        assertThat(answer.fieldNames()).toIterable().contains("club", "head", "pick", "headAddedG", "condition", "target",
+            "oldShaftInThisBuild", "picks", "belowTheLine", "emptyRungsCpm", "ruledOut", "considered", "notes", "cautions",
+            "version");
+        assertThat(answer.get("condition").get("clampMm").asDouble()).isEqualTo(127);
+        assertThat(answer.get("condition").get("overGrip").asBoolean()).isTrue();
+        assertThat(answer.get("target").fieldNames()).toIterable().contains("lengthMm", "swingWeightPoints",
+            "swingWeightText", "frequencyCpm", "torqueDeg", "shaftMassG", "shaftBalanceMm", "tolerance", "weight");
+        List<JsonNode> picks = list(answer.get("picks"));
+        assertThat(picks).hasSize(3);
+        String page = Typed.line(OAKES + "--top 3").out();
+        for (JsonNode pick : picks) {
+            assertThat(pick.fieldNames()).toIterable().contains("rank", "shaft", "head", "sleeve", "plan", "predicted",
+                "uncertainty", "difference", "cost", "miss", "effort", "firstTimeRight", "model", "rungCpm", "tipTrimMm",
+                "buttCutMm", "untrimmedCpm", "rawCpm", "marks");
+            String row = page.lines().filter(line -> line.startsWith(pick.get("rank").asInt() + " ")).findFirst().orElseThrow();
+            JsonNode predicted = pick.get("predicted");
+            assertThat(row).contains(pick.get("shaft").asText(),
+                fixed(1, predicted.get("frequencyCpm")) + " ±" + fixed(1, pick.get("uncertainty").get("frequencyCpm")),
+                fixed(1, predicted.get("shaftMassG")), predicted.get("swingWeightText").asText(),
+                fixed(0, pick.get("buttCutMm")) + "mm", fixed(2, pick.get("firstTimeRight").get("all")));
+            assertThat(row).contains(String.format(Locale.ROOT, "%.2f", predicted.get("shaftBalanceMm").asDouble() / 25.4));
+        }
+    }
+
+    private static String fixed(int decimals, JsonNode number) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", number.asDouble());
+    }
+
+    /**
+     * Every pick, built again by {@code predict} from the trims that were printed: what is the shaft's own comes out the
+     * same, and length, swing weight and frequency differ by what the model misses on the old club, which is one number for
+     * all of them and comes from {@code predict} on the old club.
+     */
+    @Test
+    void everyPickIsWhatPredictMakesOfItsTrims() {
+        JsonNode old = predict("--head H-106 --shaft S-234 --grip G-001 --sleeve lock-2-335 --setting 6/5 --clamp 5 --over-grip");
+        double carriedCpm = 248.8 - old.get("frequencyCpm").asDouble();
+        double carriedMm = 45.25 * 25.4 - old.get("lengthMm").asDouble();
+        JsonNode answer = Typed.line(OAKES + "--top 5 --json").json();
+        // the ports of H-014 hold 3 and 8 g in the sample workshop
+        double portG = 3 + 8 + answer.get("headAddedG").asDouble();
+        for (JsonNode pick : list(answer.get("picks"))) {
+            JsonNode again = predict("--head H-014 --shaft " + pick.get("shaft").asText() + " --grip G-001 --sleeve "
+                + pick.get("sleeve").asText() + " --tip-trim \"" + pick.get("tipTrimMm").asText() + " mm\" --butt-cut \""
+                + pick.get("buttCutMm").asText() + " mm\" --ports " + portG + " --clamp 5 --over-grip");
+            JsonNode predicted = pick.get("predicted");
+            for (String own : List.of("shaftMassG", "shaftBalanceMm", "torqueDeg")) {
+                assertThat(Optional.ofNullable(predicted.get(own)).map(JsonNode::asDouble)).as(own)
+                    .isEqualTo(Optional.ofNullable(again.get(own)).map(JsonNode::asDouble));
+            }
+            // a rounding of each of the four numbers compared
+            assertThat(predicted.get("frequencyCpm").asDouble() - again.get("frequencyCpm").asDouble())
+                .isCloseTo(carriedCpm, within(4 * ROUNDED));
+            assertThat(predicted.get("lengthMm").asDouble() - again.get("lengthMm").asDouble())
+                .isCloseTo(carriedMm, within(4 * ROUNDED));
+        }
+    }
+
+    private static JsonNode predict(String build) {
+        Typed typed = Typed.line("predict --json " + build);
+        assertThat(typed.err()).isEmpty();
+        return typed.json().get("predicted");
+    }
+
+    @Test
+    void aLaddersRungsAreEvenlyApartAndEveryShaftStandsOnOne() {
+        JsonNode answer = Typed.line(OAKES + "--pick ladder --step 3 --json").json();
+        List<JsonNode> picks = list(answer.get("picks"));
+        assertThat(picks).extracting(p -> p.get("rungCpm").asDouble()).containsExactly(-6.0, -3.0, 0.0, 3.0, 6.0);
+        Set<String> shafts = new HashSet<>();
+        picks.forEach(p -> assertThat(shafts.add(p.get("shaft").asText())).isTrue());
+        double target = answer.get("target").get("frequencyCpm").asDouble();
+        for (JsonNode pick : picks) {
+            double rung = target + pick.get("rungCpm").asDouble();
+            assertThat(pick.get("predicted").get("frequencyCpm").asDouble() - rung)
+                .isCloseTo(pick.get("difference").get("frequencyCpm").asDouble(), within(3 * ROUNDED));
+        }
+    }
+
+    @Test
+    void aTrimIsAWholeNumberOfStepsAndInsideTheParallelTip() {
+        for (JsonNode pick : list(Typed.line(OAKES + "--tip-step \"5 mm\" --length-step 1/8 --json").json().get("picks"))) {
+            assertThat(pick.get("tipTrimMm").asDouble() / 5).isCloseTo(Math.rint(pick.get("tipTrimMm").asDouble() / 5), within(1e-9));
+            assertThat(pick.get("buttCutMm").asDouble() / 3.175)
+                .isCloseTo(Math.rint(pick.get("buttCutMm").asDouble() / 3.175), within(1e-6));
+            // 3 in of parallel tip in the sample drawer less the 34.5 mm that stay in sleeve lock-2-335
+            assertThat(pick.get("tipTrimMm").asDouble()).isLessThanOrEqualTo(3 * 25.4 - 34.5);
+        }
+    }
+
+    @Test
+    void atMostSoManyOfAModelArePicked() {
+        List<JsonNode> picks = list(Typed.line(OAKES + "--per-model 2 --top 8 --json").json().get("picks"));
+        List<String> models = new ArrayList<>(picks.stream().map(p -> p.get("model").asText()).toList());
+        assertThat(models).hasSize(8);
+        Set.copyOf(models).forEach(model -> assertThat(models.stream().filter(model::equals)).hasSizeLessThanOrEqualTo(2));
+    }
+
+    @Test
+    void assumedClampsAreMarkedAndLetTheShaftIn() {
+        JsonNode without = Typed.line(OAKES + "--top 200 --json").json();
+        JsonNode with = Typed.line(OAKES + "--top 200 --assume-clamp 5 --json").json();
+        assertThat(with.get("considered").asInt()).isGreaterThan(without.get("considered").asInt());
+        assertThat(without.get("ruledOut").fieldNames()).toIterable().anyMatch(reason -> reason.contains("with its clamp"));
+        List<JsonNode> marked = list(with.get("picks")).stream()
+            .filter(p -> p.get("marks").toString().contains("clamp was never recorded and is assumed")).toList();
+        assertThat(marked).isNotEmpty();
+        List<String> before = list(without.get("picks")).stream().map(p -> p.get("shaft").asText()).toList();
+        assertThat(marked).noneMatch(p -> before.contains(p.get("shaft").asText()));
+    }
+
+    @Test
+    void thePictureNamesEveryPick(@TempDir Path folder) throws IOException {
+        Path svg = folder.resolve("drawer.svg");
+        JsonNode picks = Typed.line(OAKES + "--top 5 --json --plot \"" + svg + "\"").json().get("picks");
+        String drawn = Files.readString(svg);
+        assertThat(drawn).startsWith("<").contains("cpm");
+        list(picks).forEach(pick -> assertThat(drawn).contains(pick.get("shaft").asText()));
+        Path png = folder.resolve("profile.PNG");
+        assertThat(Typed.line("shafts --profile S-001 --plot \"" + png + "\"").status()).isEqualTo(Main.DONE);
+        // the eight bytes every PNG file begins with: W3C, Portable Network Graphics, section 5.2
+        assertThat(Files.readAllBytes(png)).startsWith(0x89, 'P', 'N', 'G', 0x0d, 0x0a, 0x1a, 0x0a);
+    }
+
+    @Test
+    void aShaftReadAtFourLengthsShowsItsProfile() {
+        JsonNode answer = Typed.line("shafts --profile S-001 --json").json();
+        assertThat(answer.fieldNames()).toIterable().contains("shaft", "model", "rawCpm", "rawUncertaintyCpm", "readings",
+            "profile", "gripFactor", "notes", "version");
+        String page = Typed.line("shafts --profile s-001").fitsThePage().out();
+        List<JsonNode> readings = list(answer.get("readings"));
+        assertThat(readings).hasSize(4);
+        for (JsonNode reading : readings) {
+            // 0.5 cpm is what the sample gauge repeats to, and a fit with as many knots as this must come as near as twice that
+            assertThat(reading.get("computedCpm").asDouble()).isCloseTo(reading.get("readCpm").asDouble(), within(1.0));
+            assertThat(page).contains(fixed(1, reading.get("readCpm")), fixed(1, reading.get("computedCpm")));
+        }
+        list(answer.get("profile")).forEach(knot -> assertThat(page).contains(fixed(2, knot.get("stiffnessNm2"))));
+    }
+
+    @Test
+    void aShaftReadOnceHasNoProfileOfItsOwn() {
+        Typed typed = Typed.line("shafts --profile S-003").fitsThePage();
+        assertThat(typed.status()).isEqualTo(Main.NOTHING_SUITABLE);
+        assertThat(typed.out()).contains("371.6", "takes readings at three or more free lengths");
+        JsonNode answer = Typed.line("shafts --profile S-003 --json").json();
+        assertThat(answer.get("profile")).isEmpty();
+        assertThat(answer.get("readings")).hasSize(1);
+    }
+
+    @Test
+    void nothingInsideToleranceShowsTheNearestAndExitsOne() {
+        Typed typed = Typed.line(OAKES + "--top 3 --tolerance frequency=0.01,mass=0.01").fitsThePage();
+        assertThat(typed.status()).isEqualTo(Main.NOTHING_SUITABLE);
+        assertThat(typed.out()).contains("No shaft is inside every tolerance", "Out of tolerance: ");
+    }
+
+    @Test
+    void aDrawerWithNothingThatFitsExitsOne() {
+        Typed typed = Typed.line(OAKES + "--material steel").fitsThePage();
+        assertThat(typed.status()).isEqualTo(Main.NOTHING_SUITABLE);
+        assertThat(typed.out()).contains("No shaft in stock fits.");
+        assertThat(Typed.line(OAKES + "--material steel --json").json().get("ruledOut").get("other material").asInt()).isPositive();
+        assertThat(Typed.line(OAKES + "--material steel --pick ladder").out())
+            .contains("No shaft is left for the rung at −6 cpm.");
+    }
+
+    @Test
+    void aHeadWithoutItsMassCannotBeBuilt(@TempDir Path folder) throws IOException {
+        Path stock = Typed.workshopWith(folder, "heads.csv", Typed.cell("H-014", "mass_g", ""));
+        complains(Typed.on(stock, OAKES),
+            "head H-014 was never weighed, so no club with it can be worked out: weigh it, or name another");
+    }
+
+    @Test
+    void aHeadWithoutItsSeatToGroundCannotBeBuilt(@TempDir Path folder) throws IOException {
+        Path stock = Typed.workshopWith(folder, "heads.csv", Typed.cell("H-014", "seat_to_ground_mm", ""));
+        complains(Typed.on(stock, OAKES),
+            "the seat of head H-014 to the ground was never measured, so a length cannot be worked out");
+    }
+
+    @Test
+    void aGripThatWasNeverWeighedIsNotGuessed(@TempDir Path folder) throws IOException {
+        Path stock = Typed.workshopWith(folder, "grips.csv", Typed.cell("G-001", "mass_g", ""));
+        complains(Typed.on(stock, OAKES),
+            "grip G-001 was never weighed, so no club with it can be worked out: weigh it, or name another");
+        assertThat(Typed.on(stock, OAKES + "--grip G-002 --top 1").status()).isEqualTo(Main.DONE);
+    }
+
+    private static void complains(Typed typed, String message) {
+        assertThat(typed.err().strip()).isEqualTo("benchtwin: " + message);
+        assertThat(typed.status()).isEqualTo(Main.BAD_INPUT);
+        assertThat(typed.out()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+        --club OAKS-DR | no club is tagged OAKS-DR; nearest are OAKES-DR, OAKES-3W, TOLVER-DR
+        --club OAKES-DR --head H-0144 | no head is tagged H-0144; nearest are H-014, H-044, H-144
+        --club OAKES-DR --head H-014 --grip G-0022 | no grip is tagged G-0022; nearest are G-002, G-022, G-001
+        --top 3 | name the club with --club TAG, or the build with --head, --grip and --target
+        --club OAKES-DR | head H-106 is cracked: name the one it is built with, --head TAG
+        --club OAKES-DR --head H-106 | head H-106 is cracked: name another
+        --club PENHOLLOW-PT | head H-180 is a putter's; shafts are chosen by frequency for woods and irons
+        --club OAKES-DR --head H-014 --length long | --length "long" is not a length; expected inches such as 45.25 or 45 1/4, or millimetres such as 1149 mm
+        --club OAKES-DR --head H-014 --tip-step 0 | --tip-step "0": expected a length from 0.1 mm to 1 in, such as 1/16 or 1 mm
+        --club OAKES-DR --head H-014 --tip-step much | --tip-step "much": expected a length from 0.1 mm to 1 in, such as 1/16 or 1 mm
+        --club OAKES-DR --head H-014 --pick ladder --top 3 | --top and --per-model go with --pick nearest; a ladder has --rungs
+        --club OAKES-DR --head H-014 --step 3 | --step and --rungs go with --pick ladder
+        --club OAKES-DR --head H-014 --pick ladder --rungs 0 | --rungs 0: expected 1 to 25
+        --club OAKES-DR --head H-014 --pick ladder --rungs 26 | --rungs 26: expected 1 to 25
+        --club OAKES-DR --head H-014 --top 201 | --top 201: expected 1 to 200
+        --club OAKES-DR --head H-014 --per-model 0 | --per-model 0: expected 1 to 200
+        --club OAKES-DR --head H-014 --target frequency=abc | --target: "abc" is not a value for frequency; expected a number
+        --club OAKES-DR --head H-014 --clamp 5 | --clamp and --over-grip say how a frequency written out is read: they go with --target frequency=…
+        --club OAKES-DR --head H-014 --over-grip --target mass=56 | --clamp and --over-grip say how a frequency written out is read: they go with --target frequency=…
+        --club OAKES-DR --head H-014 --target frequency=250 --clamp 50 | --clamp "50": expected a clamp from 2 to 12 in
+        --club OAKES-DR --head H-014 --assume-clamp 1 | --assume-clamp "1": expected a clamp from 2 to 12 in
+        --club OAKES-DR --head H-014 --plot drawer.gif | "drawer.gif" does not say which picture it is to be; expected a name ending in .svg or .png
+        --club OAKES-DR --head H-014 --plot src | "src" does not say which picture it is to be; expected a name ending in .svg or .png
+        --club OAKES-DR --head H-014 --weight frequency=0 | shafts are chosen for their stiffness: give frequency a weight above 0
+        --club OAKES-DR --head H-014 --weight torque=-1 | --weight: a weight of -1.00 for torque is below 0
+        --club OAKES-DR --head H-014 --tolerance frequency=0 | --tolerance: a tolerance of 0.00 for frequency is not above 0
+        --club OAKES-DR --head H-014 --json --why | --json prints everything already; leave out --why and --plain
+        --club OAKES-DR --head H-014 --length 45 --target length=45 | --length and --target both name the length
+        --head H-014 | a target written out needs the head and the grip of the build: --head TAG and --grip TAG
+        --head H-014 --grip G-002 | no stiffness is named: give a club with --club, or --target frequency=…
+        --head H-014 --grip G-002 --target frequency=250 | the length of the new build is not known: give it with --length
+        --head H-014 --grip G-002 --target frequency=250,length=45 --same-model | there is no old shaft on record whose model could be asked for
+        --profile S-0033 | no shaft is tagged S-0033; nearest are S-003, S-033, S-001
+        """)
+    void whatCannotBeDoneGetsOneMessageThatSaysWhy(String options, String message) {
+        complains(Typed.line("shafts " + options), message);
+    }
+
+    @Test
+    void aPictureGoesWhereThereIsAFolder(@TempDir Path folder) throws IOException {
+        Path nowhere = folder.resolve("nowhere");
+        complains(Typed.line(OAKES + "--plot \"" + nowhere.resolve("a.svg") + "\""),
+            nowhere.resolve("a.svg") + " cannot be written: there is no folder " + nowhere);
+        Path taken = Files.createDirectory(folder.resolve("b.svg"));
+        complains(Typed.line(OAKES + "--plot \"" + taken + "\""), taken + " is a folder; expected the name of a picture");
+    }
+
+    @Test
+    void anAnswerIsTheSameEveryTime() {
+        Typed once = Typed.line(OAKES + "--pick ladder --json");
+        assertThat(Typed.line(OAKES + "--pick ladder --json").out().getBytes(StandardCharsets.UTF_8))
+            .isEqualTo(once.out().getBytes(StandardCharsets.UTF_8));
+    }
+}
