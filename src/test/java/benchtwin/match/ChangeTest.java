@@ -201,6 +201,12 @@ class ChangeTest {
     void whatIsAlreadySoIsSaid() throws Exception {
         ChangeAnswer answer = change(workshop(true, AddedMasses.ONE_LAYER), Map.of(Quantity.LIE, 0.0));
         assertThat(answer.alreadySo()).isTrue();
+        assertThat(answer.ways()).as("nothing to do").isEmpty();
+        assertThat(answer.shortfalls()).isEmpty();
+        assertThat(change(workshop(true, AddedMasses.ONE_LAYER), Map.of(Quantity.LENGTH, 0.04)).alreadySo())
+            .as("a fortieth of a tolerance").isTrue();
+        assertThat(change(workshop(true, AddedMasses.ONE_LAYER), Map.of(Quantity.LENGTH, 0.4)).alreadySo())
+            .as("a quarter of a tolerance").isFalse();
     }
 
     @Test
