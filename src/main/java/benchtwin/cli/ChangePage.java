@@ -135,7 +135,7 @@ final class ChangePage {
                 change.request().wished().containsKey(quantity) ? "   asked" : "");
         }
         if (!way.grip().equals(change.request().club().grip())) {
-            page.line("%s%-14s %-12s %-12s", INDENT, "grip",
+            page.line("%s%-14s %-12s %s", INDENT, "grip",
                 change.request().club().grip().map(Grip::tag).orElse("?"), way.grip().map(Grip::tag).orElse("?"));
         }
         String star = anyWorkedOut ? "* worked out from its parts, never read." : "";
