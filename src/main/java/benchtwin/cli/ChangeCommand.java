@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
     footer = {"", "Examples:",
         "  benchtwin change --stock inventory-samples --club SANDROW-DR loft=+0.5",
         "  benchtwin change --stock inventory-samples --club SANDROW-DR length=-1/4 swing-weight=D2",
-        "  benchtwin change --stock inventory-samples --club SANDROW-DR grip=+5",
+        "  benchtwin change --stock inventory-samples --club SANDROW-DR grip=+7",
         "", "Exit status: 0 at least one way reaches what is asked, 1 none does, 2 bad input."})
 final class ChangeCommand implements Callable<Integer> {
 

@@ -42,7 +42,8 @@ final class ChangePage {
         }
         if (change.more() > 0) {
             page.blank();
-            page.line("%d more that change as much or more: --top shows them.", change.more());
+            page.line(change.more() == 1 ? "1 more that takes as many steps or more: --top shows it."
+                : "%d more that take as many steps or more: --top shows them.", change.more());
         }
         shortfalls();
         page.blank();
@@ -72,7 +73,7 @@ final class ChangePage {
         } else if (change.ways().isEmpty()) {
             page.line("Nothing in the workshop reaches it; below is how near each thing comes.");
         } else {
-            page.wrapped("", "Fewest things changed first, then what drags least along (miss).");
+            page.wrapped("", "Fewest steps first, then what drags least along (miss).");
         }
     }
 

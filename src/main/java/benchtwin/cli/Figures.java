@@ -23,7 +23,7 @@ final class Figures {
             case SHAFT_BALANCE -> fixed(Units.inches(value), 2) + " in";
             case TORQUE -> fixed(value, 1) + "°";
             case BUTT_INERTIA -> fixed(value, 0) + " kg·cm²";
-            default -> fixed(value, 1) + " " + quantity.unit();
+            default -> (fixed(value, 1) + " " + quantity.unit()).replace('-', '−');
         };
     }
 

@@ -33,13 +33,13 @@ final class Shortfalls {
     /**
      * The list.
      * @param found    every plan
-     * @param reaching the ones that reach; what they change needs no excuse
+     * @param reaching the ones that reach; what does so by itself needs no excuse
      * @param way      turns a plan into a way to show
      * @return in the order of the levers
      */
     List<ChangeAnswer.Shortfall> of(List<FoundWay> found, List<FoundWay> reaching, Function<FoundWay, Way> way) {
         Set<Lever> levers = new TreeSet<>(List.of(Lever.values()));
-        reaching.forEach(f -> levers.removeAll(f.changed()));
+        levers.removeIf(lever -> reaching.stream().anyMatch(f -> isAlone(f, lever)));
         List<ChangeAnswer.Shortfall> list = new ArrayList<>();
         for (Lever lever : levers) {
             Optional<FoundWay> nearest = found.stream().filter(f -> isAlone(f, lever))

@@ -146,6 +146,24 @@ class ChangeCommandTest {
     }
 
     @Test
+    void whatHelpsOnlyBesideOtherThingsSaysHowNearItComesAlone() {
+        JsonNode answer = change("PENHOLLOW-54 loft=+2 swing-weight=D6 --json").json();
+        assertThat(answer.get("ways").get(0).get("changed").toString()).contains("bend", "weight at the head");
+        List<JsonNode> alone = list(answer.get("shortfalls"));
+        assertThat(alone).extracting(s -> s.get("lever").asText()).contains("bend", "weight at the head");
+        assertThat(alone).filteredOn(s -> s.get("lever").asText().equals("bend"))
+            .allSatisfy(s -> assertThat(s.get("missing").get("swingWeightPoints").asDouble()).isNegative());
+    }
+
+    @Test
+    void oneIsNotWrittenAsMany() {
+        JsonNode answer = change("WEXCOMBE-7I lie=+5 --json").json();
+        assertThat(answer.get("shortfalls").toString()).contains("the one head that fits does not bring it");
+        Typed typed = change("SANDROW-DR length=-1/4 swing-weight=D2 --top 3");
+        assertThat(typed.out()).contains("1 more that takes as many steps or more: --top shows it.");
+    }
+
+    @Test
     void aClubThatMeasuresThatAlreadySaysSo() {
         for (String asked : List.of("SANDROW-DR loft=+0", "SANDROW-DR loft=9.9", "SANDROW-DR face=0", "SANDROW-DR length=45.5")) {
             Typed typed = change(asked);
