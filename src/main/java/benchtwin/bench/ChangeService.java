@@ -14,7 +14,6 @@ import benchtwin.match.FavouriteOfRecord;
 import benchtwin.match.ShopSettings;
 import benchtwin.match.Tolerances;
 import benchtwin.measure.Reading;
-import benchtwin.measure.Units;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -121,25 +120,8 @@ public final class ChangeService {
                 .formatted(quantity.word().replace('-', ' '), club.name()));
         }
         double after = amount.from(value);
-        double[] range = range(quantity);
-        if (!(after >= range[0] && after <= range[1])) {
-            throw new BadInput("%s of %s %s: expected %s to %s".formatted(quantity.word().replace('-', ' '),
-                Json.rounded(after), quantity.unit(), Json.rounded(range[0]), Json.rounded(range[1])));
-        }
+        AskedRange.check(quantity, after);
         return after;
-    }
-
-    /** What any club's value lies in. Ours: wide, to catch a slip of the keyboard. */
-    private static double[] range(Quantity quantity) {
-        return switch (quantity) {
-            case LOFT -> new double[] {-10, 80};
-            case LIE -> new double[] {40, 85};
-            case FACE -> new double[] {-10, 10};
-            case LENGTH -> new double[] {18 * Units.MM_PER_INCH, 60 * Units.MM_PER_INCH};
-            case SWING_WEIGHT -> new double[] {-30, 100};
-            case FREQUENCY -> new double[] {100, 600};
-            default -> new double[] {150, 900};
-        };
     }
 
     private static Optional<Grip> grip(Workshop workshop, Wish wish, Favourite club) throws BadInput {

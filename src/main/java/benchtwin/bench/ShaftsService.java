@@ -17,7 +17,6 @@ import benchtwin.match.ShaftChoice;
 import benchtwin.match.ShaftRequest;
 import benchtwin.match.ShopSettings;
 import benchtwin.match.Tolerances;
-import benchtwin.measure.Units;
 import benchtwin.mechanics.Assemblies;
 import benchtwin.mechanics.FrequencyCondition;
 import benchtwin.mechanics.GripFactors;
@@ -30,10 +29,6 @@ import java.util.Set;
 
 /** Chooses shafts from the drawer for a build. */
 public final class ShaftsService {
-
-    /** Shorter than any club in play, and long enough for a shaft to vibrate: the rules' least length. */
-    private static final double SHORTEST_MM = 18 * Units.MM_PER_INCH;
-    private static final double LONGEST_MM = 60 * Units.MM_PER_INCH;
 
     private ShaftsService() {
     }
@@ -79,9 +74,8 @@ public final class ShaftsService {
     private static ShaftAnswer choose(Workshop workshop, Wish wish, Set<String> assumed) throws BadInput {
         Favourite club = club(workshop, wish);
         Head head = head(workshop, wish, club);
-        Double length = wish.written().get(Quantity.LENGTH);
-        if (length != null && !(length >= SHORTEST_MM && length <= LONGEST_MM)) {
-            throw new BadInput("a playing length of %.0f mm; expected 18 to 60 in".formatted(length));
+        for (Map.Entry<Quantity, Double> entry : wish.written().entrySet()) {
+            AskedRange.check(entry.getKey(), entry.getValue());
         }
         ShaftRequest request = new ShaftRequest(club, head, workshop.inventory(), wish.shop(), wish.tolerances(),
             wish.written(), wish.headAddedG(), wish.material(), wish.sameModel(), assumed, wish.picking());

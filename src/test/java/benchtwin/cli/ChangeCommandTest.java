@@ -226,6 +226,13 @@ class ChangeCommandTest {
         --club DUNMARSH-4H --reading soled loft=+1 | DUNMARSH-4H is read by its leading edge; soled and square are a wood's readings
         --club OAKES-DR loft=+0.5 | club OAKES-DR is damaged: a change starts from a sound club; benchtwin match makes its twin
         --club SANDROW-DR swing-weight=Z9 | swing-weight=Z9: "Z9" is not a value for swing weight; expected a letter and a number such as D2.4, or points above A0, with a sign for a change
+        --club SANDROW-DR loft=+90 | loft of 99.9°: expected -10.0° to 80.0°
+        --club SANDROW-DR lie=20 | lie of 20.0°: expected 40.0° to 85.0°
+        --club SANDROW-DR face=to:-15 | face of -15.0°: expected -10.0° to 10.0°
+        --club SANDROW-DR length=+20 | length of 65 1/2 in: expected 18 in to 60 in
+        --club SANDROW-DR swing-weight=+500 | swing weight of 533.2 points: expected -30.0 points to 100.0 points
+        --club SANDROW-DR frequency=9000 | frequency of 9000.0 cpm: expected 100.0 cpm to 600.0 cpm
+        --club SANDROW-DR mass=0 | total mass of 0.0 g: expected 150.0 g to 900.0 g
         --club SANDROW-DR --top 51 loft=+0.5 | --top 51: expected 1 to 50
         --club SANDROW-DR --top 0 loft=+0.5 | --top 0: expected 1 to 50
         --club SANDROW-DR --json --plain loft=+0.5 | --json is one object in any case; leave out --plain

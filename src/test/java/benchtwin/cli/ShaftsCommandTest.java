@@ -263,6 +263,14 @@ class ShaftsCommandTest {
         --club OAKES-DR --head H-106 | head H-106 is cracked: name another
         --club PENHOLLOW-PT | head H-180 is a putter's; shafts are chosen by frequency for woods and irons
         --club OAKES-DR --head H-014 --length long | --length "long" is not a length; expected inches such as 45.25 or 45 1/4, or millimetres such as 1149 mm
+        --club OAKES-DR --head H-014 --length 61 | length of 61 in: expected 18 in to 60 in
+        --club OAKES-DR --head H-014 --length 17.5 | length of 17 1/2 in: expected 18 in to 60 in
+        --club OAKES-DR --head H-014 --length -45 | length of -45 in: expected 18 in to 60 in
+        --club OAKES-DR --head H-014 --target frequency=-5 | frequency of -5.0 cpm: expected 100.0 cpm to 600.0 cpm
+        --club OAKES-DR --head H-014 --target frequency=5000 | frequency of 5000.0 cpm: expected 100.0 cpm to 600.0 cpm
+        --club OAKES-DR --head H-014 --target mass=-5 | shaft mass of -5.0 g: expected 20.0 g to 250.0 g
+        --club OAKES-DR --head H-014 --target balance=50 | shaft balance of 50 in: expected 5 in to 40 in
+        --club OAKES-DR --head H-014 --target torque=0 | torque of 0.0°: expected 0.5° to 15.0°
         --club OAKES-DR --head H-014 --tip-step 0 | --tip-step "0": expected a length from 0.1 mm to 1 in, such as 1/16 or 1 mm
         --club OAKES-DR --head H-014 --tip-step much | --tip-step "much": expected a length from 0.1 mm to 1 in, such as 1/16 or 1 mm
         --club OAKES-DR --head H-014 --pick ladder --top 3 | --top and --per-model go with --pick nearest; a ladder has --rungs
