@@ -45,7 +45,7 @@ final class AskedRange {
 
     private static String words(Quantity quantity, double value) {
         return switch (quantity) {
-            case LENGTH, SHAFT_BALANCE -> (value < 0 ? "-" : "") + LengthText.inchesAndSixteenths(Math.abs(value)) + " in";
+            case LENGTH, SHAFT_BALANCE -> LengthText.inchesAndSixteenths(value) + " in";
             case SWING_WEIGHT -> {
                 Optional<String> lettered = SwingWeightText.format(value);
                 yield String.format(Locale.ROOT, "%.1f points", value) + lettered.map(text -> " (" + text + ")").orElse("");

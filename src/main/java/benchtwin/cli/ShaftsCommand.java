@@ -13,16 +13,19 @@ import benchtwin.match.Pick;
 import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftRequest;
 import benchtwin.match.Tolerances;
+import benchtwin.picture.Picture;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
@@ -119,9 +122,7 @@ final class ShaftsCommand implements Callable<Integer> {
         ShaftsService.Wish wish = wish();
         Workshop workshop = stock.load();
         ShaftAnswer answer = ShaftsService.choose(workshop, wish);
-        if (plot != null && !answer.picks().isEmpty()) {
-            Pictures.write(Pictures.of(answer), plot);
-        }
+        draw(answer.picks().isEmpty() ? Optional.empty() : Optional.of(Pictures.of(answer)), "no shaft was picked");
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(ShaftsJson.text(answer));
@@ -133,15 +134,27 @@ final class ShaftsCommand implements Callable<Integer> {
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;
     }
 
+    /** Draws what was asked for, or says that there is nothing to draw. */
+    private void draw(Optional<Picture> picture, String whyNot) throws BadInput {
+        if (plot != null && picture.isPresent()) {
+            Pictures.write(picture.get(), plot);
+        } else if (plot != null) {
+            spec.commandLine().getErr().println("%s was not drawn: %s".formatted(plot, whyNot));
+        }
+    }
+
     private int profile() throws BadInput {
-        if (club != null || head != null || grip != null || length != null || target != null || why) {
-            throw new BadInput("--profile shows one shaft; leave out what a choice of shafts takes");
+        Optional<String> other = spec.commandLine().getParseResult().matchedOptions().stream().filter(o -> !goesWithProfile(o))
+            .map(OptionSpec::longestName).findFirst();
+        if (other.isPresent()) {
+            throw new BadInput("--profile shows one shaft; leave out %s, which is for a choice of shafts".formatted(other.get()));
+        }
+        if (json && plain) {
+            throw new BadInput("--json is one object in any case; leave out --plain");
         }
         Workshop workshop = stock.load();
         ProfileService.Answer answer = ProfileService.of(workshop, profile, assumed());
-        if (plot != null && answer.picture().isPresent()) {
-            Pictures.write(answer.picture().get(), plot);
-        }
+        draw(answer.picture(), "the shaft has no profile of its own");
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(ProfileJson.text(answer));
@@ -149,6 +162,12 @@ final class ShaftsCommand implements Callable<Integer> {
             new ProfilePage(new Page(out, plain), answer).print(workshop.remarks());
         }
         return answer.knots().isEmpty() ? Main.NOTHING_SUITABLE : Main.DONE;
+    }
+
+    /** The stock, where to draw and how to print, and the clamp that is assumed. */
+    private static boolean goesWithProfile(OptionSpec option) {
+        return option.order() >= 10 && option.order() < 20
+            || Set.of("--profile", "--assume-clamp", "--plot", "--json", "--plain").contains(option.longestName());
     }
 
     private ShaftsService.Wish wish() throws BadInput {

@@ -209,6 +209,16 @@ class ShaftsCommandTest {
     }
 
     @Test
+    void whatIsNotDrawnIsSaid(@TempDir Path folder) {
+        Path svg = folder.resolve("one.svg");
+        assertThat(Typed.line("shafts --profile S-003 --plot \"" + svg + "\"").err().strip())
+            .isEqualTo(svg + " was not drawn: the shaft has no profile of its own");
+        assertThat(Typed.line(OAKES + "--material steel --plot \"" + svg + "\"").err().strip())
+            .isEqualTo(svg + " was not drawn: no shaft was picked");
+        assertThat(svg).doesNotExist();
+    }
+
+    @Test
     void nothingInsideToleranceShowsTheNearestAndExitsOne() {
         Typed typed = Typed.line(OAKES + "--top 3 --tolerance frequency=0.01,mass=0.01").fitsThePage();
         assertThat(typed.status()).isEqualTo(Main.NOTHING_SUITABLE);
@@ -295,6 +305,11 @@ class ShaftsCommandTest {
         --head H-014 --grip G-002 | no stiffness is named: give a club with --club, or --target frequency=…
         --head H-014 --grip G-002 --target frequency=250 | the length of the new build is not known: give it with --length
         --head H-014 --grip G-002 --target frequency=250,length=45 --same-model | there is no old shaft on record whose model could be asked for
+        --profile S-001 --club OAKES-DR | --profile shows one shaft; leave out --club, which is for a choice of shafts
+        --profile S-001 --top 3 | --profile shows one shaft; leave out --top, which is for a choice of shafts
+        --profile S-001 --pick ladder | --profile shows one shaft; leave out --pick, which is for a choice of shafts
+        --profile S-001 --tip-step 1/4 | --profile shows one shaft; leave out --tip-step, which is for a choice of shafts
+        --profile S-001 --json --plain | --json is one object in any case; leave out --plain
         --profile S-0033 | no shaft is tagged S-0033; nearest are S-003, S-033, S-001
         """)
     void whatCannotBeDoneGetsOneMessageThatSaysWhy(String options, String message) {
