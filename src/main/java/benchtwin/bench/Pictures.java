@@ -7,6 +7,7 @@ import benchtwin.match.Ranked;
 import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftPick;
 import benchtwin.measure.LengthText;
+import benchtwin.measure.Units;
 import benchtwin.picture.LadderPicture;
 import benchtwin.picture.Picture;
 import benchtwin.picture.Rung;
@@ -57,12 +58,19 @@ public final class Pictures {
     private static String trim(ShaftPick pick) {
         List<String> words = new ArrayList<>();
         if (pick.tipTrimMm() > 0) {
-            words.add(LengthText.inchesAndSixteenths(pick.tipTrimMm()) + " in tip");
+            words.add(tip(pick.tipTrimMm()) + " tip");
         }
         if (pick.buttCutMm() > 0) {
             words.add(number(pick.buttCutMm()) + " mm butt");
         }
         return words.isEmpty() ? "not cut" : String.join(", ", words);
+    }
+
+    /** Inches where it is a whole number of sixteenths, else mm. */
+    private static String tip(double mm) {
+        double sixteenths = 16 * Units.inches(mm);
+        return Math.abs(sixteenths - Math.rint(sixteenths)) < 0.01 ? LengthText.inchesAndSixteenths(mm) + " in"
+            : number(mm) + " mm";
     }
 
     private static String number(double value) {

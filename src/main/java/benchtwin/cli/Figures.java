@@ -10,6 +10,9 @@ import java.util.Locale;
 final class Figures {
 
     private static final double MINUTES_AN_HOUR = 60;
+    private static final double SIXTEENTHS = 16;
+    /** In sixteenths: less than what rounding leaves, far less than a step. */
+    private static final double HARDLY_OFF = 0.01;
 
     private Figures() {
     }
@@ -41,6 +44,21 @@ final class Figures {
     static String fixed(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return text.startsWith("-") && Double.parseDouble(text) == 0 ? text.substring(1) : text;
+    }
+
+    /** A tip trim for a narrow column: inches where it is a whole number of sixteenths, else mm; a dot for none. */
+    static String trim(double mm) {
+        double sixteenths = Units.inches(mm) * SIXTEENTHS;
+        if (mm == 0) {
+            return "·";
+        }
+        return Math.abs(sixteenths - Math.rint(sixteenths)) < HARDLY_OFF ? LengthText.inchesAndSixteenths(mm) : millimetres(mm);
+    }
+
+    /** Millimetres for a narrow column, a decimal only where there is one. */
+    static String millimetres(double mm) {
+        String text = fixed(mm, 1);
+        return (text.endsWith(".0") ? text.substring(0, text.length() - 2) : text) + "mm";
     }
 
     /** Minutes, in hours where that reads better: {@code 23 min}, {@code 24 h 18 min}. */

@@ -56,10 +56,10 @@ final class ShaftsPage {
             carried ? "as stiff there as " + answer.request().club().shaft().orElseThrow().tag() + " is in "
                 + answer.request().club().name() : "for a target written out");
         String over = answer.readOverGrip() ? "over the grip" : "on the bare butt";
+        String clamped = (LengthText.inchesAndSixteenths(answer.clampMm()) + " in in the clamp).").replace(' ', Page.NO_BREAK);
         page.wrapped("", "Wanted: " + answer.target().wanted().entrySet().stream()
             .map(e -> Figures.name(e.getKey()) + " " + Figures.value(e.getKey(), e.getValue().value()))
-            .collect(Collectors.joining(", ")) + " (frequency %s, %s in in the clamp).".formatted(over,
-                LengthText.inchesAndSixteenths(answer.clampMm())));
+            .collect(Collectors.joining(", ")) + " (frequency %s, %s".formatted(over, clamped));
         Wanted old = answer.request().club().target().of(Quantity.FREQUENCY).orElse(null);
         if (carried && old != null && !answer.request().written().containsKey(Quantity.FREQUENCY)) {
             String moved = Figures.difference(Quantity.FREQUENCY,
@@ -95,15 +95,14 @@ final class ShaftsPage {
             double u = option.uncertainty().get(Quantity.FREQUENCY);
             page.line("%-5s %-9s %-7s %-6s %-12s %s %-6s %-5s %-6s %-5s %s",
                 isLadder() ? signed(pick.rungCpm()) : Integer.toString(option.rank()), option.shaft().tag(),
-                pick.tipTrimMm() == 0 ? "·" : LengthText.inchesAndSixteenths(pick.tipTrimMm()),
-                pick.buttCutMm() == 0 ? "·" : Figures.fixed(pick.buttCutMm(), 0) + "mm",
+                Figures.trim(pick.tipTrimMm()), pick.buttCutMm() == 0 ? "·" : Figures.millimetres(pick.buttCutMm()),
                 Figures.fixed(cpm, 1) + " ±" + Figures.fixed(u, 1),
                 ToleranceStrip.of((cpm - wanted.value() - pick.rungCpm()) / wanted.tolerance(), u / wanted.tolerance()),
                 cell(option, Quantity.SHAFT_MASS, 1), cell(option, Quantity.TORQUE, 1),
                 cell(option, Quantity.SHAFT_BALANCE, 2), cell(option, Quantity.SWING_WEIGHT, 1),
                 Figures.chance(option.firstTimeRight().all()));
         }
-        page.wrapped(INDENT, "tip in inches, butt in mm, both to be cut off; mass (g) and balance point (in from its butt) of "
+        page.wrapped(INDENT, "tip (inches, or mm where so marked) and butt are what is to be cut off; mass (g) and balance point (in from its butt) of "
             + "the trimmed shaft, its twist under 1 ft·lbf; swing weight of the club; first: the chance that length and "
             + "frequency read inside tolerance the first time. The strip is the frequency against "
             + (isLadder() ? "its rung." : "the target."));

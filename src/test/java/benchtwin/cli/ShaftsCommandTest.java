@@ -148,6 +148,20 @@ class ShaftsCommandTest {
         }
     }
 
+    /** 40 mm are no whole number of sixteenths; written as 1 9/16 in, whoever cuts by the table takes 0.3 mm too little. */
+    @Test
+    void aTrimIsPrintedAsItIsToBeCut(@TempDir Path folder) throws IOException {
+        Path svg = folder.resolve("trims.svg");
+        String line = OAKES + "--tip-step \"5 mm\" --length-step 1/8 --top 3 ";
+        String page = Typed.line(line + "--plot \"" + svg + "\"").fitsThePage().out();
+        for (JsonNode pick : list(Typed.line(line + "--json").json().get("picks"))) {
+            String row = page.lines().filter(l -> l.startsWith(pick.get("rank").asInt() + " ")).findFirst().orElseThrow();
+            assertThat(row).contains(" " + fixed(0, pick.get("tipTrimMm")) + "mm ", " " + fixed(1, pick.get("buttCutMm")) + "mm ");
+            assertThat(Files.readString(svg)).contains(fixed(0, pick.get("tipTrimMm")) + " mm tip");
+        }
+        assertThat(Typed.line(OAKES + "--top 1").out()).containsPattern("1 +S-250 +1 3/8 +47mm");
+    }
+
     @Test
     void atMostSoManyOfAModelArePicked() {
         List<JsonNode> picks = list(Typed.line(OAKES + "--per-model 2 --top 8 --json").json().get("picks"));
