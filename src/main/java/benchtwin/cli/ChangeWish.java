@@ -27,7 +27,9 @@ final class ChangeWish {
 
     static ChangeWish read(List<String> texts) throws BadInput {
         ChangeWish wish = new ChangeWish();
-        for (String text : texts) {
+        for (String typed : texts) {
+            // the minus this program prints is not the one on the keyboard; somebody will copy it
+            String text = typed.replace('\u2212', '-');
             String[] pair = text.split("=", 2);
             if (pair.length != 2 || pair[1].isBlank()) {
                 throw new BadInput("\"%s\" is not of the form quantity=value, such as loft=+0.5, lie=58 or grip=G-12"

@@ -4,6 +4,9 @@ import benchtwin.bench.BadInput;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -26,6 +29,8 @@ public final class Main implements Runnable {
     static final int NOTHING_SUITABLE = 1;
     /** Bad input. */
     static final int BAD_INPUT = 2;
+
+    private static final Pattern CHOICE = Pattern.compile("(expected one of )\\[([A-Z_, ]+)\\] \\(case-insensitive\\)");
 
     @Spec
     private CommandSpec spec;
@@ -72,9 +77,17 @@ public final class Main implements Runnable {
 
     private static int badOption(ParameterException problem, String[] args) {
         CommandLine line = problem.getCommandLine();
-        line.getErr().println("benchtwin: " + problem.getMessage());
+        line.getErr().println("benchtwin: " + bench(problem.getMessage()));
         line.getErr().println("See: " + line.getCommandSpec().qualifiedName() + " --help");
         return BAD_INPUT;
+    }
+
+    /** The library's complaint about an option's value in the technician's words. */
+    private static String bench(String message) {
+        Matcher choice = CHOICE.matcher(message);
+        return (choice.find() ? message.substring(0, choice.start()) + choice.group(1)
+            + choice.group(2).toLowerCase(Locale.ROOT) + message.substring(choice.end()) : message)
+            .replace("is not a double", "is not a number").replace("is not an int", "is not a whole number");
     }
 
     private static int failed(Exception problem, CommandLine line, CommandLine.ParseResult result) {

@@ -101,7 +101,14 @@ final class QuantityList {
             return called;
         }
         throw new BadInput("%s: \"%s\" is not a quantity; expected one of %s".formatted(option, word,
-            known.stream().map(Quantity::word).collect(Collectors.joining(", "))));
+            known.stream().map(this::called).collect(Collectors.joining(", "))
+                + (this == OF_CHANGES ? " or grip" : "")));
+    }
+
+    /** The word a list's help uses: the short one where there is one. */
+    private String called(Quantity quantity) {
+        return alsoCalled.entrySet().stream().filter(e -> e.getValue() == quantity && quantity.word().endsWith(e.getKey()))
+            .map(Map.Entry::getKey).findFirst().orElse(quantity.word());
     }
 
     static OptionalDouble value(Quantity quantity, String text, boolean lengths, boolean letters) {

@@ -199,6 +199,12 @@ class ChangeCommandTest {
         }
     }
 
+    @Test
+    void aMinusCopiedFromThePageIsAMinus() {
+        assertThat(change("SANDROW-DR length=\u22121/4 --json").json().get("asked"))
+            .isEqualTo(change("SANDROW-DR length=-1/4 --json").json().get("asked"));
+    }
+
     private static void complains(Typed typed, String message) {
         assertThat(typed.err().lines().findFirst()).hasValue("benchtwin: " + message);
         assertThat(typed.status()).isEqualTo(Main.BAD_INPUT);
@@ -212,6 +218,9 @@ class ChangeCommandTest {
         --club SANDRO-DR loft=+0.5 | no club is tagged SANDRO-DR; nearest are SANDROW-DR, SANDROW-7W, OAKES-DR
         --club SANDROW-DR loft=abc | loft=abc: "abc" is not a value for loft; expected a number, with a sign for a change
         --club SANDROW-DR loft=NaN | loft=NaN: "NaN" is not a value for loft; expected a number, with a sign for a change
+        --club SANDROW-DR spin=3 | spin=3: "spin" is not a quantity; expected one of loft, lie, face, length, swing-weight, frequency, mass or grip
+        --club SANDROW-DR --reading upside loft=+1 | Invalid value for option '--reading': expected one of soled, square, edge but was 'upside'
+        --club SANDROW-DR --top many loft=+1 | Invalid value for option '--top': 'many' is not a whole number
         --club SANDROW-DR loft | "loft" is not of the form quantity=value, such as loft=+0.5, lie=58 or grip=G-12
         --club SANDROW-DR loft= | "loft=" is not of the form quantity=value, such as loft=+0.5, lie=58 or grip=G-12
         --club SANDROW-DR loft=+0.5 loft=+0.5 | loft is asked for twice

@@ -330,6 +330,25 @@ class ShaftsCommandTest {
         complains(Typed.line("shafts " + options), message);
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        --pick snake | Invalid value for option '--pick': expected one of nearest, ladder but was 'snake'
+        --pick ladder --step x | Invalid value for option '--step': 'x' is not a number
+        --top x | Invalid value for option '--top': 'x' is not a whole number
+        --material wood | Invalid value for option '--material': expected one of graphite, steel but was 'wood'
+        """)
+    void whatIsNoValueOfAnOptionIsSaidInPlainWords(String options, String message) {
+        Typed typed = Typed.line(OAKES + options);
+        assertThat(typed.status()).isEqualTo(Main.BAD_INPUT);
+        assertThat(typed.err().lines()).containsExactly("benchtwin: " + message, "See: benchtwin shafts --help");
+    }
+
+    @Test
+    void wantedWordsAreThoseOfTheHelp() {
+        complains(Typed.line(OAKES + "--target loft=9"), "--target: \"loft\" is not a quantity; expected one of length, "
+            + "swing-weight, frequency, torque, mass, balance");
+    }
+
     @Test
     void aPictureGoesWhereThereIsAFolder(@TempDir Path folder) throws IOException {
         Path nowhere = folder.resolve("nowhere");
