@@ -84,7 +84,7 @@ final class ShaftsCommand implements Callable<Integer> {
         description = "use readings whose clamp was never recorded as if taken in this one, such as 5; they are marked")
     private String assumeClamp;
     @Option(names = "--head-added", paramLabel = "G", order = 23,
-        description = "mass at the head beside what its ports hold; default what brings the swing weight back")
+        description = "mass added to the head as it is; default what brings the swing weight back")
     private Double headAdded;
     @Option(names = "--material", paramLabel = "WORD", order = 23, description = "graphite or steel only")
     private ShaftMaterial material;

@@ -102,8 +102,8 @@ final class ShaftsPage {
                 cell(option, Quantity.SHAFT_BALANCE, 2), cell(option, Quantity.SWING_WEIGHT, 1),
                 Figures.chance(option.firstTimeRight().all()));
         }
-        page.wrapped(INDENT, "tip (inches, or mm where so marked) and butt are what is to be cut off; mass (g) and balance point (in from its butt) of "
-            + "the trimmed shaft, its twist under 1 ft·lbf; swing weight of the club; first: the chance that length and "
+        page.wrapped(INDENT, "tip (inches, or mm where so marked) and butt are what is to be cut off; mass (g) and "
+            + "balance point (in from its butt) of the trimmed shaft, its twist under 1 ft·lbf; swing weight of the club; first: the chance that length and "
             + "frequency read inside tolerance the first time. The strip is the frequency against "
             + (isLadder() ? "its rung." : "the target."));
         ties();
@@ -197,7 +197,8 @@ final class ShaftsPage {
 
     private void footer(List<String> remarks) {
         page.blank();
-        page.wrapped("", "Considered %d shafts, every tip trim of each.%s".formatted(answer.considered(),
+        page.wrapped("", "Considered %s, every tip trim of each.%s".formatted(
+            answer.considered() == 1 ? "1 shaft" : answer.considered() + " shafts",
             answer.ruledOut().isEmpty() ? "" : " Ruled out: " + answer.ruledOut().entrySet().stream()
                 .map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")) + "."));
         if (answer.ruledOut().keySet().stream().anyMatch(reason -> reason.contains("its clamp"))) {

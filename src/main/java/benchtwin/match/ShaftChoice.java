@@ -71,11 +71,24 @@ public final class ShaftChoice {
         List<ShaftPick> picks = request.picking().pick() == Pick.NEAREST ? nearest() : ladder(empty);
         List<String> notes = new ArrayList<>(request.club().notes());
         notes.addAll(build.notes());
+        notes.addAll(takenElsewhere());
         double now = request.head().ports().stream().mapToDouble(p -> p.massG()).sum() + build.start().tapeG()
             + build.start().meltG();
         return new ShaftAnswer(request, build.target(), build.reference(), build.headMass().addedG() - now,
             new PlanWords(request.shop()).masses(build.headMass()).stream().map(Step::words).toList(), picks, below(),
             ruledOut, free.size(), List.copyOf(empty), List.copyOf(notes));
+    }
+
+    /** The head was named, so it is taken; but not without a word when somebody else has it. */
+    private List<String> takenElsewhere() {
+        String tag = request.head().tag();
+        List<String> taken = new ArrayList<>();
+        request.inventory().clubs().stream().filter(c -> !c.tag().equals(request.club().name()))
+            .filter(c -> c.newest().head().equals(Optional.of(tag)))
+            .forEach(c -> taken.add("head %s is built into club %s".formatted(tag, c.tag())));
+        request.head().keeping().reservedFor().filter(who -> screening.isPromised(Optional.of(who)))
+            .ifPresent(who -> taken.add("head %s is promised to %s".formatted(tag, who)));
+        return taken;
     }
 
     private void screen(Shaft shaft) {

@@ -162,6 +162,29 @@ class ShaftsCommandTest {
         assertThat(Typed.line(OAKES + "--top 1").out()).containsPattern("1 +S-250 +1 3/8 +47mm");
     }
 
+    /** DUNMARSH-4H carries 5 g of tape on its head; that stays on when the shaft is changed, and is not added again. */
+    @Test
+    void whatIsOnTheClubsOwnHeadIsNotAddedAgain() {
+        Typed typed = Typed.line("shafts --club DUNMARSH-4H --top 1").fitsThePage();
+        assertThat(typed.out()).contains("The head is taken as it is.")
+            .doesNotContain("lead tape");
+        JsonNode answer = Typed.line("shafts --club DUNMARSH-4H --top 1 --json").json();
+        assertThat(answer.get("headAddedG").asDouble()).isZero();
+        assertThat(answer.get("target").get("swingWeightText").asText()).isEqualTo("D2.7");
+        assertThat(answer.get("target").get("frequencyCpm").asDouble()).isCloseTo(272.0, within(ROUNDED));
+        assertThat(Typed.line("shafts --club DUNMARSH-4H --top 1 --head-added 1").out())
+            .contains("for every one of them: Add 1 g of lead tape to the head.");
+    }
+
+    @Test
+    void aHeadThatSomebodyElseHasIsNotTakenWithoutAWord() {
+        assertThat(Typed.line("shafts --club TOLVER-3W --head H-152 --top 1").out())
+            .contains("Note: head H-152 is built into club OAKES-3W.");
+        assertThat(Typed.line("shafts --club OAKES-DR --head H-245 --top 1").out())
+            .contains("Note: head H-245 is promised to E. Ashcutter.");
+        assertThat(Typed.line("shafts --club LARKFIELD-DR --top 1").out()).doesNotContain("is built into", "is promised to");
+    }
+
     @Test
     void atMostSoManyOfAModelArePicked() {
         List<JsonNode> picks = list(Typed.line(OAKES + "--per-model 2 --top 8 --json").json().get("picks"));
