@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.Locale;
 
 /** Writes lines that fit the page; in plain mode without any character outside ASCII. */
@@ -24,13 +25,19 @@ final class Page {
         return plain;
     }
 
+    /** Words are put into ASCII before they are set in columns: a character may become three. */
     void line(String format, Object... args) {
+        if (plain) {
+            Arrays.setAll(args, k -> args[k] instanceof String word ? ascii(word) : args[k]);
+        }
         String text = (args.length == 0 ? format : String.format(Locale.ROOT, format, args)).replace(NO_BREAK, ' ');
         out.println(plain ? ascii(text) : text);
     }
 
     /** A paragraph, wrapped, its later lines indented to where its text starts. */
-    void wrapped(String lead, String text) {
+    void wrapped(String leadText, String paragraph) {
+        String lead = plain ? ascii(leadText) : leadText;
+        String text = plain ? ascii(paragraph) : paragraph;
         StringBuilder line = new StringBuilder(lead);
         int indent = lead.length();
         boolean empty = true;

@@ -55,6 +55,19 @@ class ShaftsCommandTest {
         assertThat(typed.out().chars()).allMatch(c -> c < 128);
     }
 
+    /** ± is three characters in ASCII; the columns behind it must not move for that. */
+    @Test
+    void plainColumnsStandUnderTheirHeads() {
+        List<String> lines = Typed.line(OAKES + "--top 3 --plain").out().lines().toList();
+        String head = lines.stream().filter(line -> line.contains("shaft     tip")).findFirst().orElseThrow();
+        List<String> rows = lines.stream().filter(line -> line.matches("[1-3] +S-\\d+ .*\\[.*")).toList();
+        assertThat(rows).hasSize(3).allSatisfy(row -> {
+            assertThat(row.substring(head.indexOf("mass"))).matches("\\d+\\.\\d .*");
+            assertThat(row.substring(head.indexOf("swing"))).matches("[A-G]\\d\\.\\d .*");
+            assertThat(row.charAt(head.indexOf("mass") - 1)).isEqualTo(' ');
+        });
+    }
+
     @Test
     void theJsonHasItsNamesAndThePrintedNumbers() {
         JsonNode answer = Typed.line(OAKES + "--top 3 --json").json();
