@@ -38,6 +38,8 @@ final class CandidateSearch {
     private final List<HeadMass.Option> headMasses;
     private final double frequencyFactor;
     private final CutClub uncut;
+    /** What the total mass costs at the least, whatever the angles: mass does not hang on them. */
+    private final double leastMassTerm;
     private final Map<Integer, CutClub> cutClubs = new HashMap<>();
     private double bound;
     private FoundPlan found;
@@ -62,6 +64,18 @@ final class CandidateSearch {
             ? root * candidate.assembly().get(Input.GRIP_FACTOR) : root;
         this.uncut = new CutClub(candidate.assembly(), FoundPlan.setup(Cuts.NONE, plans.start, 0, Setup.AS_READ),
             plans.twin.condition().clampMm());
+        this.leastMassTerm = leastMassTerm();
+    }
+
+    /** Between everything cut off and nothing added, and everything added, no mass is out of the reckoning. */
+    private double leastMassTerm() {
+        if (!terms.counts(Quantity.TOTAL_MASS)) {
+            return 0;
+        }
+        double lightest = uncut.massG(headMasses.get(0).addedG()) - plans.cuts.mostCutG(candidate);
+        double heaviest = uncut.massG(headMasses.get(headMasses.size() - 1).addedG()) + plans.cuts.mostAddedG(candidate);
+        return terms.of(Quantity.TOTAL_MASS,
+            Math.max(lightest, Math.min(heaviest, terms.want(Quantity.TOTAL_MASS))));
     }
 
     FoundPlan run() {
@@ -69,8 +83,8 @@ final class CandidateSearch {
         if (guess != null) {
             tryAngle(guess);
         }
-        for (AngleOption option : plans.angles.below(candidate, bound - joining)) {
-            if (joining + option.cost() >= bound) {
+        for (AngleOption option : plans.angles.below(candidate, bound - joining - leastMassTerm)) {
+            if (joining + option.cost() + leastMassTerm >= bound) {
                 break;
             }
             tryAngle(option);
@@ -90,7 +104,7 @@ final class CandidateSearch {
             tryCuts(option, length, 0, 0);
             tryCuts(option, length, change - plans.shop.lengthStepMm(), change + plans.shop.lengthStepMm());
         }
-        double room = bound - joining - option.cost();
+        double room = bound - joining - option.cost() - leastMassTerm;
         if (room > 0) {
             double half = Double.isInfinite(room) ? room : terms.reach(Quantity.LENGTH, room);
             tryCuts(option, length, change - half, change + half);
@@ -111,10 +125,11 @@ final class CandidateSearch {
 
     private void tryCuts(AngleOption option, double straightLength, double lengthFrom, double lengthTo) {
         double base = joining + option.cost();
+        double room = bound - base - leastMassTerm;
         List<Live> live = new ArrayList<>();
-        for (Cut cut : plans.cuts.all(candidate, lengthFrom, lengthTo, bound - base)) {
+        for (Cut cut : plans.cuts.all(candidate, lengthFrom, lengthTo, room)) {
             double partial = base + cut.effort() + terms.of(Quantity.LENGTH, straightLength + cut.lengthMm());
-            if (partial < bound) {
+            if (partial + leastMassTerm < bound) {
                 Live one = masses(option, cut, partial);
                 if (one != null) {
                     live.add(one);

@@ -4,6 +4,7 @@ import benchtwin.club.Grip;
 import benchtwin.club.Quantity;
 import benchtwin.club.Target;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -19,6 +20,9 @@ final class ChangeSearch {
     /** More layers of tape than this are not put under a grip. Memory. */
     static final int MOST_LAYERS = 5;
     private static final int HEADS_AND_SHAFTS = 2;
+    private static final int ANGLES = 1;
+    private static final int MASS = 2;
+    private static final int BUTT = 4;
 
     private final ChangeRequest request;
     private final Target target;
@@ -81,18 +85,35 @@ final class ChangeSearch {
         if (base.candidates().isEmpty()) {
             return;
         }
+        // every set of levers holds what a smaller one may do, so its plans are only of interest below what that one costs
+        double[] reached = new double[1 << 3];
+        Arrays.fill(reached, Double.POSITIVE_INFINITY);
         List<Boolean> butts = butts(base);
-        for (boolean angles : new boolean[] {false, true}) {
-            for (boolean mass : new boolean[] {false, true}) {
-                for (boolean butt : butts) {
-                    // a new head has to be set somehow
-                    Levers levers = new Levers(angles || base.lever() == Lever.HEAD, angles, mass, butt);
-                    PlanSearch search = new PlanSearch(searched, twin(base.keep()), request.shop(),
-                        request.inventory().weights(), base.start(), Double.POSITIVE_INFINITY, levers);
-                    Ranking.best(base.candidates(), search, most).forEach(plan -> keep(base, plan));
-                }
+        for (int set = 0; set < reached.length; set++) {
+            boolean angles = (set & ANGLES) != 0;
+            boolean mass = (set & MASS) != 0;
+            boolean butt = (set & BUTT) != 0;
+            double below = Double.POSITIVE_INFINITY;
+            for (int part = 0; part < set; part++) {
+                below = (part & set) == part ? Math.min(below, reached[part]) : below;
             }
+            if (!butts.contains(butt) || angles && !anglesMatter(base)) {
+                reached[set] = below;
+                continue;
+            }
+            // a new head has to be set somehow
+            Levers levers = new Levers(angles || base.lever() == Lever.HEAD, angles, mass, butt);
+            PlanSearch search = new PlanSearch(searched, twin(base.keep()), request.shop(),
+                request.inventory().weights(), base.start(), Double.POSITIVE_INFINITY, levers);
+            List<FoundPlan> plans = Ranking.best(base.candidates(), search, most, below);
+            plans.forEach(plan -> keep(base, plan));
+            reached[set] = plans.size() < most ? below : Math.min(below, plans.get(plans.size() - 1).cost());
         }
+    }
+
+    /** Angles are touched only where they are asked for, or come with a new head: nobody bends a lie for swing weight. */
+    private boolean anglesMatter(ChangeParts.Base base) {
+        return base.lever() == Lever.HEAD || Lever.BEND.isUsedFor(request.wished().keySet());
     }
 
     /** A new shaft has to be cut to length; else the butt is touched only where that is a way to what is asked. */

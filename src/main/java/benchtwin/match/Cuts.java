@@ -78,6 +78,23 @@ final class Cuts {
         return cuts;
     }
 
+    /** At least as much as all cuts together take off, g: no place of a shaft is more than twice as dense as its mean. */
+    double mostCutG(Candidate candidate) {
+        double tip = candidate.trimmable() ? mostTipTrimMm(candidate) : 0;
+        double most = tip + (butt ? mostButtCutMm(candidate) : 0);
+        return 2 * candidate.assembly().get(Input.SHAFT_MASS_G) * most / candidate.shaft().lengthMm();
+    }
+
+    /** As much as an extension and a tip weight add, g. */
+    double mostAddedG(Candidate candidate) {
+        double tip = candidate.tipFree() ? tipWeights.stream().mapToDouble(Weight::massG).max().orElse(0) : 0;
+        return tip + (butt ? shop.extensionMassG() : 0);
+    }
+
+    private double mostButtCutMm(Candidate candidate) {
+        return candidate.gripOff() ? candidate.shaft().lengthMm() / 2 : shop.buttCutMaxMm();
+    }
+
     /** Parallel tip left less the insertion, so that the bore still holds parallel tip. */
     static double mostTipTrimMm(Candidate candidate) {
         return Math.max(0, candidate.shaft().parallelTipLeftMm() - candidate.assembly().get(Input.INSERTION_MM));
@@ -87,7 +104,7 @@ final class Cuts {
                        List<Cut> cuts) {
         double step = shop.lengthStepMm();
         double unbutted = -t * shop.tipTrimStepMm() + (w > 0 ? MechanicsDefaults.TIP_WEIGHT_LIFT_MM : 0);
-        double mostCut = candidate.gripOff() ? candidate.shaft().lengthMm() / 2 : shop.buttCutMaxMm();
+        double mostCut = mostButtCutMm(candidate);
         double mostExtension = candidate.shaft().material() == ShaftMaterial.STEEL ? STEEL_EXTENSION_MAX_MM
             : GRAPHITE_EXTENSION_MAX_MM;
         int first = (int) Math.max(-Math.floor(mostExtension / step + ROUNDING),

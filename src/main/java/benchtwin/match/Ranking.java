@@ -26,6 +26,15 @@ final class Ranking {
      * @return at most that many, least cost first, ties by tag
      */
     static List<FoundPlan> best(List<Candidate> candidates, PlanSearch search, int most) {
+        return best(candidates, search, most, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The same, only of plans below a cost.
+     * @param below plans that cost this much or more are of no interest
+     * @return at most that many, least cost first
+     */
+    static List<FoundPlan> best(List<Candidate> candidates, PlanSearch search, int most, double below) {
         record Bounded(Candidate candidate, double bound) {
         }
         List<Bounded> order = new ArrayList<>(candidates.size());
@@ -35,10 +44,10 @@ final class Ranking {
         order.sort(Comparator.comparingDouble(Bounded::bound).thenComparing(b -> b.candidate().key()));
         Best best = new Best(most);
         for (Bounded next : order) {
-            if (next.bound() > best.worst()) {
+            if (next.bound() > best.worst() || next.bound() >= below) {
                 break;
             }
-            best.offer(search.best(next.candidate(), Math.nextUp(best.worst())));
+            best.offer(search.best(next.candidate(), Math.min(below, Math.nextUp(best.worst()))));
         }
         return best.inOrder();
     }
