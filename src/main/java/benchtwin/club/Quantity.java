@@ -4,8 +4,9 @@ import java.util.List;
 
 /**
  * Every quantity a club is predicted, measured and compared in, in the order they are always shown. The first nine can
- * be targets of a club, the two after them of a shaft; the rest are shown. Default tolerances: common practice, no source; default weights in the miss: this
- * program's choice, every one can be set per job.
+ * be targets of a club, the two after them of a shaft, the last one of a club in a set; the rest are shown. Default
+ * tolerances: common practice, no source, the last from memory; default weights in the miss: this program's choice,
+ * every one can be set per job.
  */
 public enum Quantity implements Word {
     /** Angle of the face normal above the horizontal, degrees; weak is positive. */
@@ -38,8 +39,8 @@ public enum Quantity implements Word {
     BALANCE_POINT("balance-point", "balancePointMm", "mm", 0, 0),
     /** Moment about 12 inches from the butt, oz·in: the old 12-inch scale. Shown only. */
     MOMENT_12_INCH("moment-12-inch", "moment12InchOzIn", "oz·in", 0, 0),
-    /** Moment of inertia about the butt, kg·cm². Shown only. */
-    BUTT_INERTIA("butt-inertia", "moiKgCm2", "kg·cm²", 0, 0);
+    /** Moment of inertia about the butt, kg·cm². Wanted where whole sets are built, else shown. Tolerance: memory. */
+    BUTT_INERTIA("butt-inertia", "moiKgCm2", "kg·cm²", 10, 0);
 
     private static final List<Quantity> TARGETABLE =
         List.of(LOFT, LIE, FACE, BOUNCE, LENGTH, SWING_WEIGHT, FREQUENCY, TOTAL_MASS, TORQUE);
