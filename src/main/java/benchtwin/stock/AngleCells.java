@@ -31,7 +31,7 @@ final class AngleCells {
     }
 
     /** As written; irons, wedges and putters are read by the edge, a wood has to say. */
-    private static AngleReading reading(Row row, Optional<Category> category) {
+    static AngleReading reading(Row row, Optional<Category> category) {
         boolean edgeOnly = category.filter(known -> known == Category.IRON || known == Category.WEDGE
             || known == Category.PUTTER).isPresent();
         boolean woodOnly = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();

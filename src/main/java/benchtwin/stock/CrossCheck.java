@@ -122,7 +122,7 @@ final class CrossCheck {
         }
     }
 
-    private static String expectation(String tag, Lot<?> lot) {
+    static String expectation(String tag, Lot<?> lot) {
         return "something that file has%s".formatted(
             Nearest.to(tag, lot.named()).map(near -> " (did you mean " + near + "?)").orElse(""));
     }

@@ -8,6 +8,7 @@ import static benchtwin.club.Category.PUTTER;
 import static benchtwin.club.Category.WEDGE;
 
 import benchtwin.club.Category;
+import benchtwin.club.Quantity;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -106,20 +107,40 @@ final class Ranges {
         all("weights.mass_g", 0, 500, 0, 60);
         all("weights.count", 0, 100_000, 0, 500);
 
-        all("clubs.length_in", 300, 2000, 600, 1300);
-        of("clubs.length_in", DRIVER, 300, 2000, 1065, 1195);
-        of("clubs.length_in", FAIRWAY, 300, 2000, 1000, 1130);
-        of("clubs.length_in", HYBRID, 300, 2000, 935, 1070);
-        of("clubs.length_in", IRON, 300, 2000, 840, 1030);
-        of("clubs.length_in", WEDGE, 300, 2000, 820, 945);
-        of("clubs.length_in", PUTTER, 300, 2000, 710, 1320);
-        all("clubs.swing_weight", -200, 400, 10, 60);
-        all("clubs.total_mass_g", 50, 3000, 250, 480);
-        of("clubs.total_mass_g", PUTTER, 50, 3000, 420, 1200);
+        all("length_in", 300, 2000, 600, 1300);
+        of("length_in", DRIVER, 300, 2000, 1065, 1195);
+        of("length_in", FAIRWAY, 300, 2000, 1000, 1130);
+        of("length_in", HYBRID, 300, 2000, 935, 1070);
+        of("length_in", IRON, 300, 2000, 840, 1030);
+        of("length_in", WEDGE, 300, 2000, 820, 945);
+        of("length_in", PUTTER, 300, 2000, 710, 1320);
+        all("swing_weight", -200, 400, 10, 60);
+        all("total_mass_g", 50, 3000, 250, 480);
+        of("total_mass_g", PUTTER, 50, 3000, 420, 1200);
         all("clubs.tape_layers", 0, 60, 0, 8);
         all("clubs.tip_weight_g", 0, 200, 0, 15);
         all("clubs.tape_g", 0, 200, 0, 15);
         all("clubs.melt_g", 0, 200, 0, 15);
+
+        all("butt_inertia_kg_cm2", 100, 20_000, 2000, 3500);
+        all("loft_tol_deg", 0.01, 20, 0.05, 2);
+        all("lie_tol_deg", 0.01, 20, 0.05, 2);
+        all("face_tol_deg", 0.01, 20, 0.05, 3);
+        all("bounce_tol_deg", 0.01, 20, 0.05, 4);
+        all("length_tol_in", 0.254, 200, 0.3, 13);
+        all("swing_weight_tol_points", 0.01, 100, 0.1, 5);
+        all("butt_inertia_tol_kg_cm2", 0.01, 2000, 1, 100);
+        all("frequency_tol_cpm", 0.01, 200, 0.3, 10);
+        all("total_mass_tol_g", 0.01, 500, 0.2, 25);
+        for (String quantity : new String[] {"loft", "lie", "face", "bounce", "length", "swing_weight", "butt_inertia",
+            "frequency", "total_mass"}) {
+            all(quantity + "_weight", 0, 1000, 0, 20);
+        }
+        all("priority", 1, 9, 1, 9);
+        all("frequency.slope", -500, 500, 0, 15);
+        all("swing-weight.slope", -50, 50, -3, 3);
+        all("butt-inertia.slope", -5000, 5000, -100, 100);
+        all("loft.slope", -90, 90, 0, 12);
 
         for (StockKind kind : StockKind.values()) {
             BY_KIND.put(kind, resolved(kind));
@@ -136,6 +157,11 @@ final class Ranges {
             throw new IllegalStateException("no range for column %s of %s".formatted(column, kind.fileName()));
         }
         return ranges[category.map(Category::ordinal).orElse(ranges.length - 1)];
+    }
+
+    /** The range of a line's slope through a quantity, whatever its step. */
+    static Range ofSlope(Quantity quantity) {
+        return TABLE.get(quantity.word() + ".slope");
     }
 
     /** One range for each category and a last one for none. */

@@ -31,7 +31,7 @@ public record StockFiles(Optional<Path> heads, Optional<Path> shafts, Optional<P
         Map<StockKind, Path> found = new EnumMap<>(StockKind.class);
         for (StockKind kind : StockKind.values()) {
             Path path = folder.resolve(kind.fileName());
-            if (Files.exists(path)) {
+            if (kind.isStock() && Files.exists(path)) {
                 found.put(kind, path);
             }
         }

@@ -68,7 +68,25 @@ public enum StockKind {
     FREQUENCIES("frequencies", List.of(),
         need("tag", "S-031"), need("frequency_cpm", "310"), may("clamp_in", "5"), may("free_length_in", "36"),
         may("tip_mass_g", "205"), may("over_grip", "no"), may("plane_deg", "0"), may("measured_on", "2026-05-03"),
-        may("measured_by", "Kim"), may("gauge", "bench 1"));
+        may("measured_by", "Kim"), may("gauge", "bench 1")),
+    /** Clubs of sets to be built, one a row. */
+    SET_TARGETS("set-targets", List.of("player", "club"),
+        need("player", "R. Fenn"), need("club", "7-iron"), need("category", "iron"), may("number", "7"),
+        need("hand", "right"), may("group", "irons"), may("group_rule", "must"), may("loft_deg", "34"),
+        may("lie_deg", "62.5"), may("face_deg", "-0.5"), may("reading", "edge"), may("bounce_deg", "5"),
+        may("length_in", "37"), may("swing_weight", "D2.4"), may("butt_inertia_kg_cm2", "2650"),
+        may("frequency_cpm", "300"), may("frequency_line", "irons"), may("swing_line", "even"),
+        may("total_mass_g", "430"), may("loft_tol_deg", "0.25"), may("loft_weight", "1"), may("lie_tol_deg", "0.25"),
+        may("lie_weight", "1"), may("face_tol_deg", "0.5"), may("face_weight", "1"), may("bounce_tol_deg", "0.5"),
+        may("bounce_weight", "0.5"), may("length_tol_in", "1/16"), may("length_weight", "1"),
+        may("swing_weight_tol_points", "0.5"), may("swing_weight_weight", "1"), may("butt_inertia_tol_kg_cm2", "10"),
+        may("butt_inertia_weight", "1"), may("frequency_tol_cpm", "2"), may("frequency_weight", "1"),
+        may("total_mass_tol_g", "3"), may("total_mass_weight", "0.5"), may("priority", "3"),
+        may("needed_by", "2026-05-21"), may("note", "wants it for the pro-am")),
+    /** Lines through sets, one a row. */
+    LINES("lines", List.of("line"),
+        need("line", "irons"), need("quantity", "frequency"), need("anchor_club", "7-iron"), need("anchor_value", "300"),
+        need("slope", "8"), need("per", "inch"));
 
     private final String word;
     private final List<String> keyColumns;
@@ -111,6 +129,11 @@ public enum StockKind {
 
     List<Column> columns() {
         return columns;
+    }
+
+    /** Whether it says what the workshop has; else what is wished of it. */
+    boolean isStock() {
+        return this != SET_TARGETS && this != LINES;
     }
 
     /** The column a header name stands for, canonical or in its other unit. */

@@ -3,9 +3,12 @@ package benchtwin.stock;
 import benchtwin.club.Grip;
 import benchtwin.club.Head;
 import benchtwin.club.Inventory;
+import benchtwin.club.Line;
 import benchtwin.club.RecordedClub;
+import benchtwin.club.SetTargets;
 import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
+import benchtwin.club.WantedClub;
 import benchtwin.club.Weight;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,6 +36,7 @@ final class StockReading {
     private Lot<SettingRow> settings;
     private Lot<FrequencyRow> frequencies;
     private List<RecordedClub> recordedClubs = List.of();
+    private SetCheck sets;
 
     StockReading(Map<StockKind, Path> paths) {
         this(paths, new FileLabels(paths.values()));
@@ -56,10 +60,20 @@ final class StockReading {
         clubs = lot(StockKind.CLUBS, ClubEntry::read);
         recordedClubs = ClubEntry.gather(values(clubs));
         new CrossCheck(heads, shafts, grips, sleeves).check(clubs, settings, frequencies);
+        readSets(whole);
         if (whole) {
             refuseAlone(StockKind.FREQUENCIES, StockKind.SHAFTS, faults);
             refuseAlone(StockKind.SLEEVE_SETTINGS, StockKind.SLEEVES, warnings);
         }
+    }
+
+    private void readSets(boolean whole) {
+        int before = faults.count();
+        Lot<Line> lines = lot(StockKind.LINES, LineRows::read);
+        boolean linesWhole = faults.count() == before;
+        WantedClubRows rows = new WantedClubRows();
+        Lot<WantedClub> wanted = lot(StockKind.SET_TARGETS, rows::read);
+        sets = new SetCheck(wanted, rows.seen(), lines, linesWhole, whole);
     }
 
     private <T> Lot<T> lot(StockKind kind, Function<Row, Optional<T>> parse) {
@@ -90,6 +104,11 @@ final class StockReading {
     /** The good rows. */
     Inventory inventory() {
         return new Inventory(values(heads), values(shafts), values(grips), values(sleeves), values(weights), recordedClubs);
+    }
+
+    /** The good rows of set-targets.csv and lines.csv. */
+    SetTargets setTargets() {
+        return sets.targets();
     }
 
     private static <T> List<T> values(Lot<T> lot) {

@@ -8,9 +8,11 @@ enum Unit {
     MILLIMETRES("_mm", "millimetres"),
     DEGREES("_deg", "degrees"),
     INERTIA("_g_cm2", "g·cm²"),
+    BUTT_INERTIA("_kg_cm2", "kg·cm²"),
     VOLUME("_cm3", "cubic centimetres"),
     MICROSECONDS("_us", "microseconds"),
     CPM("_cpm", "cycles per minute"),
+    TOLERATED_POINTS("_tol_points", "points"),
     POINTS("_points", "points above A0"),
     GRAMS("_g", "grams"),
     NONE("", "a number");

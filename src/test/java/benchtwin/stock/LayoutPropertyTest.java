@@ -3,10 +3,12 @@ package benchtwin.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.club.Inventory;
+import benchtwin.club.SetTargets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +29,7 @@ class LayoutPropertyTest {
     @MethodSource("seeds")
     void columnOrderSeparatorAndDecimalMarkDoNotMatter(int seed) {
         Inventory plain = Workshop.in(folder).read().inventory().orElseThrow();
+        Optional<SetTargets> plainSets = Workshop.in(folder).readSets(false).targets();
         Random random = new Random(seed);
         Workshop workshop = Workshop.in(folder);
         for (StockKind kind : StockKind.values()) {
@@ -41,5 +44,9 @@ class LayoutPropertyTest {
         InventoryRead read = InventoryReader.readFolder(folder, false);
         assertThat(read.faults()).extracting(Fault::text).isEmpty();
         assertThat(read.inventory()).contains(plain);
+        SetTargetRead sets = SetTargetReader.read(folder.resolve("set-targets.csv"),
+            Optional.of(folder.resolve("lines.csv")), false);
+        assertThat(sets.faults()).extracting(Fault::text).isEmpty();
+        assertThat(sets.targets()).isPresent().isEqualTo(plainSets);
     }
 }

@@ -2,12 +2,14 @@ package benchtwin.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.club.SetTargets;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -22,6 +24,9 @@ class MutationPropertyTest {
     private static final List<String> ODD_CELLS = List.of("1e400", "-1e400", "NaN", "9".repeat(400), "9".repeat(39), "-1",
         "1e-320", "0", "\"", "\"\"\"", "=1+1", "1/0", "0/0", "45 1/0", "\uFEFF", "\u2028", "+", "+++", "|", "2026-13-45",
         "D99", "\uD83D\uDE00", "in play", "sleeve", "\r", "\n", "''", "%s%n%d", "1,5", "1.5.5", "mm", "1e9 mm", "/");
+
+    private static final List<StockKind> STOCK =
+        Arrays.stream(StockKind.values()).filter(StockKind::isStock).toList();
 
     @TempDir
     Path folder;
@@ -45,7 +50,7 @@ class MutationPropertyTest {
         workshop.write();
         int refused = 0;
         for (int i = 0; i < FILES_PER_SEED; i++) {
-            StockKind kind = StockKind.values()[random.nextInt(StockKind.values().length)];
+            StockKind kind = STOCK.get(random.nextInt(STOCK.size()));
             byte[] good = workshop.text(kind).getBytes(StandardCharsets.UTF_8);
             byte[] bad = good;
             for (int damage = 0; damage <= random.nextInt(3); damage++) {
@@ -68,6 +73,43 @@ class MutationPropertyTest {
             workshop.write(kind, good);
         }
         assertThat(refused).as("damage is mostly noticed").isGreaterThan(FILES_PER_SEED / 3);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void damagedWishesAreRefusedOrWhole(int seed) {
+        Random random = new Random(seed);
+        Workshop workshop = Workshop.in(folder);
+        workshop.write();
+        int refused = 0;
+        for (int i = 0; i < FILES_PER_SEED; i++) {
+            StockKind kind = random.nextInt(3) == 0 ? StockKind.LINES : StockKind.SET_TARGETS;
+            byte[] good = workshop.text(kind).getBytes(StandardCharsets.UTF_8);
+            byte[] bad = good;
+            for (int damage = 0; damage <= random.nextInt(3); damage++) {
+                bad = damaged(bad, random);
+            }
+            workshop.write(kind, bad);
+            String what = "seed %d, file %d, %s: %s".formatted(seed, i, kind, new String(bad, StandardCharsets.UTF_8));
+            SetTargetRead read = readWishes(false);
+            assertThat(read.targets().isEmpty()).as(what).isEqualTo(read.faultCount() > 0);
+            read.faults().forEach(fault -> assertThat(fault.text()).as(what)
+                .startsWith(kindOf(fault).fileName()).contains("; expected ").doesNotContain("\n").doesNotContain("Exception"));
+            read.targets().ifPresent(targets -> {
+                assertThat(targets.clubs()).as(what).hasSize(read.rowsRead().get("set-targets.csv"));
+                assertThat(targets.lines()).as(what).hasSize(read.rowsRead().get("lines.csv"));
+            });
+            SetTargets goodRows = readWishes(true).targets().orElseThrow();
+            goodRows.clubs().forEach(club -> goodRows.linesOf(club).forEach(
+                line -> assertThat(goodRows.valueAt(line, club)).as(what).isPresent()));
+            refused += read.targets().isEmpty() ? 1 : 0;
+            workshop.write(kind, good);
+        }
+        assertThat(refused).as("damage is mostly noticed").isGreaterThan(FILES_PER_SEED / 3);
+    }
+
+    private SetTargetRead readWishes(boolean goodRowsOnly) {
+        return SetTargetReader.read(folder.resolve("set-targets.csv"), Optional.of(folder.resolve("lines.csv")), goodRowsOnly);
     }
 
     private static StockKind kindOf(Fault fault) {

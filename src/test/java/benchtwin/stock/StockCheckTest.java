@@ -25,7 +25,8 @@ class StockCheckTest {
 
     @ParameterizedTest
     @CsvSource({"heads.csv, HEADS", "HEADS-2026.CSV, HEADS", "heads (1).csv, HEADS", "sleeves.csv, SLEEVES",
-        "sleeve-settings.csv, SLEEVE_SETTINGS", "sleeve_settings 2.csv, SLEEVE_SETTINGS", "frequencies.txt, FREQUENCIES"})
+        "sleeve-settings.csv, SLEEVE_SETTINGS", "sleeve_settings 2.csv, SLEEVE_SETTINGS", "frequencies.txt, FREQUENCIES",
+        "set_targets thursday.csv, SET_TARGETS", "lines.csv, LINES"})
     void theNameTellsTheKind(String name, StockKind kind) {
         assertThat(StockCheck.kindOfName(name)).contains(kind);
     }
@@ -66,7 +67,9 @@ class StockCheckTest {
             + "shafts.csv (tag, model, material, meant_for, raw_length_in, tip_in, tip_kind, butt_in); "
             + "grips.csv (tag, model); sleeves.csv (sleeve, fits, bore_in, turns_shaft); "
             + "weights.csv (tag, port, mass_g, count); clubs.csv (tag, player, category, hand, measured_on, state); "
-            + "sleeve-settings.csv (sleeve, setting, dloft_deg, dlie_deg, reading); frequencies.csv (tag, frequency_cpm)");
+            + "sleeve-settings.csv (sleeve, setting, dloft_deg, dlie_deg, reading); frequencies.csv (tag, frequency_cpm); "
+            + "set-targets.csv (player, club, category, hand); "
+            + "lines.csv (line, quantity, anchor_club, anchor_value, slope, per)");
     }
 
     @Test
@@ -84,6 +87,19 @@ class StockCheckTest {
         assertThat(StockCheck.check(List.of(clubs, heads)).warnings()).extracting(Fault::text).containsExactly(
             "clubs.csv line 2, column head: \"H-9\" is not in heads.csv; expected something that file has (did you mean H-1?)");
         assertThat(StockCheck.check(List.of(clubs)).warnings()).isEmpty();
+    }
+
+    @Test
+    void wishesAreCheckedAgainstTheirLinesAndAloneAreNotBlamedForThem() throws IOException {
+        Workshop workshop = Workshop.in(folder).set(StockKind.SET_TARGETS, 1, "frequency_line", "iron");
+        Path targets = file("set-targets.csv", workshop.text(StockKind.SET_TARGETS));
+        Path lines = file("lines.csv", workshop.text(StockKind.LINES));
+        assertThat(StockCheck.check(List.of(targets, lines)).faults()).extracting(Fault::text).containsExactly(
+            "set-targets.csv line 3, column frequency_line: \"iron\" is not in lines.csv; expected something that file has "
+                + "(did you mean irons?)");
+        assertThat(StockCheck.check(List.of(targets)).isClean()).isTrue();
+        assertThat(StockCheck.check(List.of(lines)).isClean()).isTrue();
+        assertThat(StockCheck.check(List.of(lines)).warnings()).isEmpty();
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A small invented workshop as CSV text, clean and without a warning, to be changed cell by cell. */
 final class Workshop {
@@ -27,7 +28,10 @@ final class Workshop {
         return new Workshop(folder);
     }
 
-    /** Two heads, two shafts, a grip, a sleeve with a measured setting, a weight, a club over time, a further reading. */
+    /**
+     * Two heads, two shafts, a grip, a sleeve with a measured setting, a weight, a club over time, a further reading; and
+     * three wanted clubs on two lines.
+     */
     static Workshop in(Path folder) {
         return new Workshop(folder)
             .row(StockKind.HEADS, "tag=H-1", "model=Alder", "category=driver", "number=1", "hand=right", "loft_deg=9.3",
@@ -60,7 +64,21 @@ final class Workshop {
                 "measured_on=2026-05-06", "state=damaged")
             .row(StockKind.SLEEVE_SETTINGS, "sleeve=Q2-335", "setting=1", "dloft_deg=0.5", "dlie_deg=-0.4",
                 "dface_deg=-1.2", "reading=square")
-            .row(StockKind.FREQUENCIES, "tag=S-1", "frequency_cpm=310", "clamp_in=", "free_length_in=36", "over_grip=no");
+            .row(StockKind.FREQUENCIES, "tag=S-1", "frequency_cpm=310", "clamp_in=", "free_length_in=36", "over_grip=no")
+            .row(StockKind.SET_TARGETS, "player=Ansel Brook", "club=driver", "category=driver", "number=", "hand=right",
+                "group=", "group_rule=", "loft_deg=9.3", "lie_deg=58.5", "face_deg=-0.5", "reading=soled",
+                "length_in=45 1/4", "swing_weight=D2.4", "frequency_line=", "swing_line=", "total_mass_g=318",
+                "loft_tol_deg=0.2", "priority=1", "needed_by=2026-05-21", "note=a second one")
+            .row(StockKind.SET_TARGETS, "player=Ansel Brook", "club=7-iron", "category=iron", "number=7", "hand=right",
+                "group=irons", "group_rule=must", "loft_deg=34", "lie_deg=62.5", "bounce_deg=5", "length_in=37",
+                "frequency_line=irons", "swing_line=even")
+            .row(StockKind.SET_TARGETS, "player=Ansel Brook", "club=8-iron", "category=iron", "number=8", "hand=right",
+                "group=irons", "group_rule=must", "loft_deg=38", "lie_deg=63", "length_in=36 1/2", "frequency_line=irons",
+                "swing_line=even", "frequency_tol_cpm=1", "frequency_weight=0.5")
+            .row(StockKind.LINES, "line=irons", "quantity=frequency", "anchor_club=7-iron", "anchor_value=300", "slope=8",
+                "per=inch")
+            .row(StockKind.LINES, "line=even", "quantity=swing-weight", "anchor_club=7-iron", "anchor_value=D2",
+                "slope=0", "per=club");
     }
 
     /** Adds a row of name=cell pairs; columns it lacks are blank. */
@@ -139,6 +157,13 @@ final class Workshop {
 
     InventoryRead readGoodRows() {
         return InventoryReader.read(write(), true);
+    }
+
+    SetTargetRead readSets(boolean goodRowsOnly) {
+        write();
+        Optional<Path> lines = Optional.of(folder.resolve(StockKind.LINES.fileName()))
+            .filter(path -> tables.containsKey(StockKind.LINES));
+        return SetTargetReader.read(folder.resolve(StockKind.SET_TARGETS.fileName()), lines, goodRowsOnly);
     }
 
     /** The messages of all faults. */
