@@ -37,6 +37,33 @@ final class HeadDrawers {
         putters();
     }
 
+    /** What came in for the sets of the week: enough for most of them. One full left-handed iron set for two who want one. */
+    void fillForSets() {
+        for (HeadLine.Size size : HeadLines.WHIN.sizes()) {
+            more(size.number().equals("4") || size.number().equals("7") ? 1 : 2, HeadLines.WHIN, size.number(), RIGHT);
+        }
+        for (HeadLine.Size size : HeadLines.SEDGE.sizes()) {
+            more(switch (size.number()) {
+                case "7", "GW" -> 1;
+                case "5" -> 2;
+                case "8" -> 4;
+                default -> 3;
+            }, HeadLines.SEDGE, size.number(), RIGHT);
+            more(switch (size.number()) {
+                case "7" -> 0;
+                case "GW" -> 2;
+                default -> 1;
+            }, HeadLines.SEDGE, size.number(), LEFT);
+        }
+        more(1, HeadLines.SICKLE, "50", RIGHT);
+        more(2, HeadLines.SICKLE, "54", RIGHT);
+        more(3, HeadLines.SICKLE, "58", RIGHT);
+        more(1, HeadLines.SICKLE, "54", LEFT);
+        more(1, HeadLines.TROWEL, "52", RIGHT);
+        more(2, HeadLines.TROWEL, "56", RIGHT);
+        more(1, HeadLines.TROWEL, "56", LEFT);
+    }
+
     private void drivers() {
         several(7, HeadLines.ALDER_2, "10.5", RIGHT);
         several(2, HeadLines.ALDER_2, "12", RIGHT);
@@ -147,6 +174,12 @@ final class HeadDrawers {
     private void several(int count, HeadLine line, String size, Hand hand) {
         for (int i = 1; i <= count; i++) {
             one("%s %s %d".formatted(line.category().word(), size, i), line, size, hand, AS_IT_IS);
+        }
+    }
+
+    private void more(int count, HeadLine line, String size, Hand hand) {
+        for (int i = 1; i <= count; i++) {
+            one("%s %s came in later %d".formatted(line.category().word(), size, i), line, size, hand, AS_IT_IS);
         }
     }
 

@@ -37,15 +37,15 @@ class SamplePartsTest {
     private static final Inventory STOCK = SampleFolder.inventory();
 
     @Test
-    void thereAreAboutTwoHundredHeadsOfEveryKindForBothHands() {
-        assertThat(STOCK.heads()).hasSizeBetween(190, 230);
+    void thereAreTwoHundredAndFiftyHeadsOfEveryKindForBothHands() {
+        assertThat(STOCK.heads()).hasSizeBetween(240, 270);
         Map<Category, Long> byCategory = STOCK.heads().stream()
             .collect(Collectors.groupingBy(Head::category, Collectors.counting()));
         assertThat(byCategory.get(Category.DRIVER)).isBetween(60L, 85L);
         assertThat(byCategory.get(Category.FAIRWAY)).isBetween(25L, 45L);
         assertThat(byCategory.get(Category.HYBRID)).isBetween(12L, 25L);
-        assertThat(byCategory.get(Category.IRON)).isBetween(40L, 65L);
-        assertThat(byCategory.get(Category.WEDGE)).isBetween(15L, 30L);
+        assertThat(byCategory.get(Category.IRON)).isBetween(80L, 100L);
+        assertThat(byCategory.get(Category.WEDGE)).isBetween(30L, 45L);
         assertThat(byCategory.get(Category.PUTTER)).isBetween(6L, 15L);
         for (Category category : Category.values()) {
             assertThat(heads(head -> head.category() == category && head.hand() == Hand.LEFT)).as("left %s", category)
@@ -85,8 +85,8 @@ class SamplePartsTest {
     }
 
     @Test
-    void thereAreTwoHundredShaftsNewAndPulled() {
-        assertThat(STOCK.shafts()).hasSizeBetween(190, 220);
+    void thereAreTwoHundredAndFiftyShaftsNewAndPulled() {
+        assertThat(STOCK.shafts()).hasSizeBetween(235, 265);
         assertThat(shafts(shaft -> shaft.condition() == ShaftCondition.NEW)).hasSizeGreaterThan(90);
         assertThat(shafts(shaft -> shaft.sleeveOn().isPresent())).hasSizeGreaterThan(15);
         assertThat(shafts(shaft -> shaft.gripOn().isPresent())).hasSizeGreaterThan(40);

@@ -23,6 +23,9 @@ public final class SampleWorkshop {
     private static final int HEAD_TAGS = 260;
     private static final int SHAFT_TAGS = 250;
     private static final int SPARE_GRIPS = 7;
+    /** Tags for what came in for the sets of the week. */
+    private static final int MORE_HEAD_TAGS = 340;
+    private static final int MORE_SHAFT_TAGS = 330;
 
     private final List<Head> heads;
     private final List<Shaft> shafts;
@@ -40,13 +43,13 @@ public final class SampleWorkshop {
         Shelf<Head> headShelf = new Shelf<>("H", HEAD_TAGS, draw.of("head tags"));
         Shelf<Shaft> shaftShelf = new Shelf<>("S", SHAFT_TAGS, draw.of("shaft tags"));
         ClubBuilder builder = new ClubBuilder(draw.of("clubs"), sleeves, gripBin, headShelf, shaftShelf);
+        ShaftDrawers rack = new ShaftDrawers(draw.of("shafts"), shaftShelf, gripBin);
         for (ClubSpec spec : PlayerClubs.all()) {
             BuiltClub built = builder.build(spec);
             clubRows.addAll(built.rows());
             if (spec.tag.equals("OAKES-DR")) {
                 new OakesDrawer(draw.of("oakes"), headShelf, built).fill();
             } else if (spec.tag.equals("HARKWELL-DR")) {
-                ShaftDrawers rack = new ShaftDrawers(draw.of("shafts"), shaftShelf, gripBin);
                 rack.fill(built);
                 frequencyRows.addAll(rack.furtherReadings());
             }
@@ -59,6 +62,10 @@ public final class SampleWorkshop {
                 gripBin.forDrawer(kind);
             }
         }
+        headShelf.extend(MORE_HEAD_TAGS, draw.of("more head tags"));
+        shaftShelf.extend(MORE_SHAFT_TAGS, draw.of("more shaft tags"));
+        drawers.fillForSets();
+        rack.fillForSets();
         heads = headShelf.all(Head::tag);
         shafts = shaftShelf.all(Shaft::tag);
         grips = gripBin.all();
@@ -91,6 +98,8 @@ public final class SampleWorkshop {
         PartTables.weights(weights).write(folder.resolve("weights.csv"));
         table(clubRows).write(folder.resolve("clubs.csv"));
         table(frequencyRows).write(folder.resolve("frequencies.csv"));
+        table(SetWishes.clubs()).write(folder.resolve("set-targets.csv"));
+        table(SetWishes.lines()).write(folder.resolve("lines.csv"));
     }
 
     private static CsvTable table(List<Row> rows) {

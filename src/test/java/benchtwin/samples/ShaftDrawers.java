@@ -65,6 +65,16 @@ final class ShaftDrawers {
         several(3, ShaftLines.ROD, "");
     }
 
+    /** What came in for the sets of the week. */
+    void fillForSets() {
+        for (String number : List.of("4", "5", "6", "7", "8", "9", "PW")) {
+            more(number.equals("4") ? 1 : 2, ShaftLines.STAITH_120_S, number);
+        }
+        more(8, ShaftLines.STAITH_120_S, "W");
+        more(22, ShaftLines.SILL_105_S, "");
+        more(4, ShaftLines.EDDY_95_S, "");
+    }
+
     /** Read at three further free lengths, the clamp moved toward the tip each time. */
     private void readAlong(ShaftLine line) {
         Draw own = draw.of("along " + line.model());
@@ -123,6 +133,12 @@ final class ShaftDrawers {
     private void several(int count, ShaftLine line, String madeFor) {
         for (int i = 1; i <= count; i++) {
             one(Integer.toString(i), line, madeFor, AS_IT_IS);
+        }
+    }
+
+    private void more(int count, ShaftLine line, String madeFor) {
+        for (int i = 1; i <= count; i++) {
+            one("came in later " + i, line, madeFor, AS_IT_IS);
         }
     }
 

@@ -26,6 +26,13 @@ final class Shelf<T> {
         Collections.shuffle(numbers, draw.random());
     }
 
+    /** Higher numbers for what comes in later; those given out before stay as they are. */
+    void extend(int most, Draw draw) {
+        List<Integer> more = new ArrayList<>(IntStream.rangeClosed(numbers.size() + 1, most).boxed().toList());
+        Collections.shuffle(more, draw.random());
+        numbers.addAll(more);
+    }
+
     /** Tags a part and keeps it. */
     T add(Function<String, T> tagged) {
         T part = tagged.apply(String.format(Locale.ROOT, "%s-%03d", prefix, numbers.get(parts.size())));
