@@ -24,7 +24,7 @@ final class StockCheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV files: heads, shafts, grips, sleeves, weights, "
-        + "clubs, sleeve-settings, frequencies")
+        + "clubs, sleeve-settings, frequencies, set-targets, lines")
     private List<Path> files;
     @Option(names = "--json", description = "print one JSON object")
     private boolean json;
