@@ -1,0 +1,87 @@
+package benchtwin.sets;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The choice of parts as whole numbers: slots, groups, what can fill each slot and what it costs. Everything that searches or
+ * proves reads this; the constraint model adds up the same numbers.
+ */
+final class SetModel {
+
+    private final List<SlotGroup> groups;
+    private final int[] groupOf;
+    private final long[] emptyCost;
+    private final int[] headModel;
+    private final int[] shaftModel;
+    private final List<List<Option>> options;
+
+    /**
+     * @param groups     the groups; every slot in exactly one
+     * @param emptyCost  by slot: what leaving it empty weighs, by its priority, above 0
+     * @param headModel  model of each head
+     * @param shaftModel model of each shaft
+     * @param options    by slot: what can fill it
+     */
+    SetModel(List<SlotGroup> groups, long[] emptyCost, int[] headModel, int[] shaftModel, List<List<Option>> options) {
+        this.groups = List.copyOf(groups);
+        this.emptyCost = emptyCost.clone();
+        this.headModel = headModel.clone();
+        this.shaftModel = shaftModel.clone();
+        List<List<Option>> copy = new ArrayList<>();
+        options.forEach(list -> copy.add(List.copyOf(list)));
+        this.options = List.copyOf(copy);
+        this.groupOf = new int[emptyCost.length];
+        Arrays.fill(groupOf, -1);
+        for (int g = 0; g < groups.size(); g++) {
+            for (int slot : groups.get(g).slots()) {
+                if (groupOf[slot] != -1) {
+                    throw new IllegalArgumentException("slot %d is in two groups".formatted(slot));
+                }
+                groupOf[slot] = g;
+            }
+        }
+        for (int slot = 0; slot < groupOf.length; slot++) {
+            if (groupOf[slot] == -1) {
+                throw new IllegalArgumentException("slot %d is in no group".formatted(slot));
+            }
+        }
+    }
+
+    int slots() {
+        return emptyCost.length;
+    }
+
+    int heads() {
+        return headModel.length;
+    }
+
+    int shafts() {
+        return shaftModel.length;
+    }
+
+    List<SlotGroup> groups() {
+        return groups;
+    }
+
+    int groupOf(int slot) {
+        return groupOf[slot];
+    }
+
+    long emptyCost(int slot) {
+        return emptyCost[slot];
+    }
+
+    int headModel(int head) {
+        return headModel[head];
+    }
+
+    int shaftModel(int shaft) {
+        return shaftModel[shaft];
+    }
+
+    List<Option> options(int slot) {
+        return options.get(slot);
+    }
+}
