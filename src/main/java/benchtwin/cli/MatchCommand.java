@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
         "  benchtwin match --stock inventory-samples --club OAKES-DR",
         "  benchtwin match --stock inventory-samples --club OAKES-DR --ready-by 14:20 --why",
         "  benchtwin match --stock inventory-samples --keep none --category driver --hand right --grip G-01 \\",
-        "      --target loft=9.5,lie=58,face=0,length=45 1/4,swing-weight=D3,frequency=250",
+        "      --target loft=9.5,lie=58,face=0,length=45-1/4,swing-weight=D3,frequency=250",
         "", "Exit status: 0 something is inside tolerance, 1 nothing is, 2 bad input."})
 final class MatchCommand implements Callable<Integer> {
 

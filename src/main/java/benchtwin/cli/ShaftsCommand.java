@@ -37,7 +37,7 @@ import picocli.CommandLine.Spec;
         "  benchtwin shafts --stock inventory-samples --club OAKES-DR --head H-014",
         "  benchtwin shafts --stock inventory-samples --club OAKES-DR --head H-014 --pick ladder --step 3",
         "  benchtwin shafts --stock inventory-samples --head H-014 --grip G-002 \\",
-        "      --target frequency=252,length=45 1/4,mass=58",
+        "      --target frequency=252,length=45-1/4,mass=58",
         "  benchtwin shafts --stock inventory-samples --profile S-001 --plot s-001.svg",
         "", "Exit status: 0 something is inside tolerance, 1 nothing is, 2 bad input."})
 final class ShaftsCommand implements Callable<Integer> {
