@@ -166,7 +166,15 @@ final class ChangePage {
             .map(q -> "%s %s%s".formatted(Figures.name(q), Figures.value(q, way.option().predicted().get(q)),
                 missing.containsKey(q) ? " (" + Figures.difference(q, missing.get(q)) + " off)" : ""))
             .collect(Collectors.joining(", "));
-        return comes.isEmpty() ? "" : "Comes to " + comes + ". ";
+        if (!comes.isEmpty()) {
+            return "Comes to " + comes + ". ";
+        }
+        String moves = change.target().wanted().keySet().stream()
+            .filter(q -> change.now().containsKey(q) && way.option().predicted().containsKey(q))
+            .map(q -> Map.entry(q, Figures.difference(q, way.option().predicted().get(q) - change.now().get(q))))
+            .filter(e -> !e.getValue().equals("0")).map(e -> Figures.name(e.getKey()) + " " + e.getValue())
+            .collect(Collectors.joining(", "));
+        return moves.isEmpty() ? "" : "The nearest moves " + moves + ". ";
     }
 
     private static String capital(String text) {

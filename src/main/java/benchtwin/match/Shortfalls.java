@@ -47,8 +47,10 @@ final class Shortfalls {
             boolean asked = lever == Lever.GRIP && request.asksForAGrip();
             boolean comesNearer = nearest.isPresent() && askedMiss(nearest.get()) < askedMissNow() * WORTH_SAYING;
             if (asked || lever.isUsedFor(request.wished().keySet()) || comesNearer) {
+                boolean onlyTheGrip = !asked && nearest.filter(f -> f.missing().isEmpty()).isPresent();
                 list.add(new ChangeAnswer.Shortfall(lever, nearest.filter(f -> comesNearer || asked).map(way),
-                    nearest.map(FoundWay::missing).orElse(Map.of()), whyNot.text(lever)));
+                    nearest.map(FoundWay::missing).orElse(Map.of()),
+                    onlyTheGrip ? "it would do; only the grip asked for is not there" : whyNot.text(lever)));
             }
         }
         return List.copyOf(list);

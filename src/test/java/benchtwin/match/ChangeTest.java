@@ -124,6 +124,21 @@ class ChangeTest {
         assertThat(answer.shortfalls()).anySatisfy(s -> {
             assertThat(s.lever()).isEqualTo(Lever.GRIP);
             assertThat(s.why()).startsWith("the nearest free grip to 70.0 g is G-HEAVY (Moss) with 55.0 g");
+            assertThat(s.nearest().orElseThrow().grip().orElseThrow().tag()).isEqualTo("G-HEAVY");
+        });
+    }
+
+    @Test
+    void whatWouldDoButForTheGripIsNotBlamed() throws Exception {
+        Inventory stock = workshop(false, AddedMasses.ONE_LAYER);
+        Favourite club = club(stock);
+        double lie = Change.now(club).get(Quantity.LIE) + 0.5;
+        ChangeAnswer answer = Change.run(new ChangeRequest(club, Map.of(Quantity.LIE, lie), Optional.empty(),
+            OptionalDouble.of(70), stock, ShopSettings.DEFAULT, Tolerances.DEFAULT, false, 50));
+        assertThat(answer.ways()).isEmpty();
+        assertThat(answer.shortfalls()).anySatisfy(s -> {
+            assertThat(s.lever()).isEqualTo(Lever.BEND);
+            assertThat(s.why()).isEqualTo("it would do; only the grip asked for is not there");
         });
     }
 
