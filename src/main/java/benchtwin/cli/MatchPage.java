@@ -9,7 +9,6 @@ import benchtwin.match.FirstTimeRight;
 import benchtwin.match.MatchAnswer;
 import benchtwin.match.Ranked;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -18,6 +17,7 @@ final class MatchPage {
 
     private static final String ALL = "all";
     private static final String INDENT = "   ";
+    private static final int NAME_WIDTH = 18;
 
     private final Page page;
     private final MatchAnswer answer;
@@ -159,18 +159,7 @@ final class MatchPage {
     }
 
     private void whyTable() {
-        page.blank();
-        page.line("Why in this order: cost is miss² (each quantity's share below) and effort; least first.");
-        List<Quantity> columns = answer.favourite().target().wanted().entrySet().stream()
-            .filter(e -> e.getValue().weight() > 0).map(Map.Entry::getKey).toList();
-        StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%s%-18s", INDENT, ""));
-        columns.forEach(q -> head.append(String.format(Locale.ROOT, " %7s", Figures.shortName(q))));
-        page.line("%s", head + "  effort    cost");
-        for (Ranked option : answer.results()) {
-            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%s%-18.18s", INDENT, name(option)));
-            columns.forEach(q -> row.append(String.format(Locale.ROOT, " %7.3f", option.terms().getOrDefault(q, 0.0))));
-            page.line("%s", row + String.format(Locale.ROOT, " %7.3f %7.3f", option.effort(), option.cost()));
-        }
+        WhyTable.print(page, answer.favourite().target(), answer.results(), this::name, NAME_WIDTH);
         if (!answer.carried().isEmpty()) {
             page.wrapped(INDENT, "Carried over from the old club (measured less modelled): "
                 + answer.carried().entrySet().stream().map(e -> Figures.name(e.getKey()) + " "

@@ -12,13 +12,13 @@ import benchtwin.match.ShaftPick;
 import benchtwin.measure.LengthText;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A choice of shafts as a bench sheet. */
 final class ShaftsPage {
 
     private static final String INDENT = "   ";
+    private static final int NAME_WIDTH = 9;
     private static final List<Quantity> SURE = List.of(Quantity.LENGTH, Quantity.SWING_WEIGHT, Quantity.FREQUENCY,
         Quantity.TORQUE, Quantity.SHAFT_MASS, Quantity.SHAFT_BALANCE);
 
@@ -43,7 +43,8 @@ final class ShaftsPage {
         }
         answer.emptyRungs().forEach(rung -> page.line("No shaft is left for the rung at %s cpm.", signed(rung)));
         if (why && !answer.picks().isEmpty()) {
-            whyTable();
+            WhyTable.print(page, answer.target(), answer.picks().stream().map(ShaftPick::option).toList(),
+                option -> option.shaft().tag(), NAME_WIDTH);
         }
         below();
         footer(remarks);
@@ -162,22 +163,6 @@ final class ShaftsPage {
 
     private static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
-
-    private void whyTable() {
-        page.blank();
-        page.line("Why in this order: cost is miss² (each quantity's share below) and effort; least first.");
-        List<Quantity> columns = answer.target().wanted().entrySet().stream()
-            .filter(e -> e.getValue().weight() > 0).map(Map.Entry::getKey).toList();
-        StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%s%-9s", INDENT, ""));
-        columns.forEach(q -> head.append(String.format(Locale.ROOT, " %7s", Figures.shortName(q))));
-        page.line("%s", head + "  effort    cost");
-        for (ShaftPick pick : answer.picks()) {
-            Ranked option = pick.option();
-            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%s%-9.9s", INDENT, option.shaft().tag()));
-            columns.forEach(q -> row.append(String.format(Locale.ROOT, " %7.3f", option.terms().getOrDefault(q, 0.0))));
-            page.line("%s", row + String.format(Locale.ROOT, " %7.3f %7.3f", option.effort(), option.cost()));
-        }
     }
 
     private void below() {

@@ -34,15 +34,9 @@ public record BuildPrediction(Map<Quantity, Double> values, Map<Quantity, Double
         double[] predicted = model.predict(assembly, setup);
         List<Contribution> contributions =
             new Propagation(model).ofInputs(assembly, setup, predicted);
-        Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
+        Map<Quantity, Double> values = TwinModel.known(predicted);
         Map<Quantity, Double> uncertainty = new EnumMap<>(Quantity.class);
-        for (Quantity quantity : Quantity.values()) {
-            double value = predicted[quantity.ordinal()];
-            if (!Double.isNaN(value)) {
-                values.put(quantity, value);
-                uncertainty.put(quantity, Propagation.u(contributions, quantity, false));
-            }
-        }
+        values.keySet().forEach(quantity -> uncertainty.put(quantity, Propagation.u(contributions, quantity, false)));
         return new BuildPrediction(values, uncertainty, new ArrayList<>(assembly.factors()));
     }
 }

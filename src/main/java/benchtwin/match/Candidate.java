@@ -38,6 +38,15 @@ record Candidate(Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<Grip>
             joining, settingNow, tipFree, trimmable, gripOff);
     }
 
+    /** What joining the parts costs, in squared tolerances. */
+    double joiningEffort(ShopSettings shop) {
+        double effort = 0;
+        for (Work work : joining) {
+            effort += shop.effort(work.kind());
+        }
+        return effort;
+    }
+
     /** Deterministic name for ordering: head, then shaft, then sleeve. */
     String key() {
         return head.tag() + "\u0000" + shaft.tag() + "\u0000" + sleeve.map(Sleeve::name).orElse("");

@@ -49,7 +49,7 @@ final class CandidateSearch {
         this.terms = plans.terms;
         this.candidate = candidate;
         this.bound = below;
-        this.joining = plans.joiningEffort(candidate);
+        this.joining = candidate.joiningEffort(plans.shop);
         double minutes = 0;
         double wait = 0;
         for (Work work : candidate.joining()) {

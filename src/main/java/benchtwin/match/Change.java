@@ -85,14 +85,7 @@ public final class Change {
         OldClub old = club.old().orElseThrow(() -> new CannotChange(
             "the parts of %s are not all on record, and a change can only start from what the club is made of: %s"
                 .formatted(club.name(), String.join("; ", club.notes()))));
-        double[] values = twin(club, Keep.BOTH).predict(old.assembly(), old.setup());
-        Map<Quantity, Double> map = new EnumMap<>(Quantity.class);
-        for (Quantity quantity : Quantity.values()) {
-            if (!Double.isNaN(values[quantity.ordinal()])) {
-                map.put(quantity, values[quantity.ordinal()]);
-            }
-        }
-        return map;
+        return TwinModel.known(twin(club, Keep.BOTH).predict(old.assembly(), old.setup()));
     }
 
     /** What is asked at its new value, everything else that was read where it is. */

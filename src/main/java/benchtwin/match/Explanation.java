@@ -90,15 +90,9 @@ final class Explanation {
     private Ranked option(Judged judged, int rank, List<String> ties) {
         FoundPlan plan = judged.plan();
         double missSquared = CostTerms.missSquared(target, judged.predicted());
-        Map<Quantity, Double> predicted = new EnumMap<>(Quantity.class);
+        Map<Quantity, Double> predicted = TwinModel.known(judged.predicted());
         Map<Quantity, Double> uncertainty = new EnumMap<>(Quantity.class);
-        for (Quantity quantity : Quantity.values()) {
-            double value = judged.predicted()[quantity.ordinal()];
-            if (!Double.isNaN(value)) {
-                predicted.put(quantity, value);
-                uncertainty.put(quantity, Propagation.u(judged.contributions(), quantity, false));
-            }
-        }
+        predicted.keySet().forEach(quantity -> uncertainty.put(quantity, Propagation.u(judged.contributions(), quantity, false)));
         Comparison comparison = Comparison.of(target, predicted);
         return new Ranked(rank, plan.candidate().head(), plan.candidate().shaft(), plan.candidate().sleeve(),
             Optional.ofNullable(plan.angle().setting()), words.of(plan), predicted, uncertainty,

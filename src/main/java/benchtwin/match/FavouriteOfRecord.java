@@ -5,7 +5,6 @@ import benchtwin.club.Category;
 import benchtwin.club.ClubRow;
 import benchtwin.club.FrequencyReading;
 import benchtwin.club.Grip;
-import benchtwin.club.Hand;
 import benchtwin.club.Head;
 import benchtwin.club.HeadAngles;
 import benchtwin.club.Inventory;

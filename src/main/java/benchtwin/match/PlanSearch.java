@@ -58,7 +58,7 @@ final class PlanSearch {
      * @return 0 or more
      */
     double lowerBound(Candidate candidate) {
-        return joiningEffort(candidate) + angles.lowerBound(candidate);
+        return candidate.joiningEffort(shop) + angles.lowerBound(candidate);
     }
 
     /**
@@ -69,13 +69,5 @@ final class PlanSearch {
      */
     FoundPlan best(Candidate candidate, double below) {
         return new CandidateSearch(this, candidate, below).run();
-    }
-
-    double joiningEffort(Candidate candidate) {
-        double effort = 0;
-        for (Work work : candidate.joining()) {
-            effort += shop.effort(work.kind());
-        }
-        return effort;
     }
 }

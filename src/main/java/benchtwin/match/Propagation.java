@@ -3,7 +3,6 @@ package benchtwin.match;
 import benchtwin.club.AngleReading;
 import benchtwin.club.Quantity;
 import benchtwin.measure.DefaultUncertainty;
-import benchtwin.measure.Reading;
 import benchtwin.mechanics.Assembly;
 import benchtwin.mechanics.Factor;
 import benchtwin.mechanics.MechanicsDefaults;

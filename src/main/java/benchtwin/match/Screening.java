@@ -9,7 +9,6 @@ import benchtwin.club.RecordedClub;
 import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
 import benchtwin.club.StepKind;
-import benchtwin.mechanics.Assembler;
 import benchtwin.mechanics.CutClub;
 import benchtwin.mechanics.Setup;
 import benchtwin.mechanics.SleeveSettings;

@@ -170,11 +170,7 @@ final class ShaftBuild {
     }
 
     double effort(Candidate candidate) {
-        double effort = headMass.effort();
-        for (Work work : candidate.joining()) {
-            effort += shop().effort(work.kind());
-        }
-        return effort;
+        return headMass.effort() + candidate.joiningEffort(shop());
     }
 
     double readyMinutes(Candidate candidate, Cut cut) {
@@ -231,15 +227,7 @@ final class ShaftBuild {
 
     /** What the old shaft would measure in the new build. */
     Optional<Map<Quantity, Double>> reference() {
-        return reference.map(values -> {
-            Map<Quantity, Double> map = new EnumMap<>(Quantity.class);
-            for (Quantity quantity : Quantity.values()) {
-                if (!Double.isNaN(values[quantity.ordinal()])) {
-                    map.put(quantity, values[quantity.ordinal()]);
-                }
-            }
-            return map;
-        });
+        return reference.map(TwinModel::known);
     }
 
     List<String> notes() {

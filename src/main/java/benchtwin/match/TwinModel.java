@@ -8,7 +8,9 @@ import benchtwin.mechanics.ClubModel;
 import benchtwin.mechanics.FrequencyCondition;
 import benchtwin.mechanics.Setup;
 import benchtwin.mechanics.Stiffness;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -136,6 +138,21 @@ final class TwinModel {
         if (measured != null && !Double.isNaN(model)) {
             carry[quantity.ordinal()] = measured.value() - model;
         }
+    }
+
+    /**
+     * Values by quantity as a map.
+     * @param values by ordinal, NaN where missing
+     * @return those that are not missing
+     */
+    static Map<Quantity, Double> known(double[] values) {
+        Map<Quantity, Double> map = new EnumMap<>(Quantity.class);
+        for (Quantity quantity : Quantity.values()) {
+            if (!Double.isNaN(values[quantity.ordinal()])) {
+                map.put(quantity, values[quantity.ordinal()]);
+            }
+        }
+        return map;
     }
 
     /**
