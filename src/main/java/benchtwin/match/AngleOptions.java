@@ -11,7 +11,9 @@ import benchtwin.mechanics.Input;
 import benchtwin.mechanics.Setup;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -31,6 +33,7 @@ final class AngleOptions {
     private final ShopSettings shop;
     private final SettingTable table;
     private final Levers levers;
+    private final Map<Key, AngleOption> cheapest = new HashMap<>();
     private Known lastKnown;
 
     AngleOptions(CostTerms terms, AngleReading loftIn, ShopSettings shop, SettingTable table, Levers levers) {
@@ -65,6 +68,23 @@ final class AngleOptions {
             return head == candidate.head() && sleeve.equals(candidate.sleeve())
                 && settingNow.equals(candidate.settingNow());
         }
+    }
+
+    /**
+     * The way that costs least; the head as it is among equals.
+     * @param candidate whose head
+     * @return one option
+     */
+    AngleOption cheapest(Candidate candidate) {
+        return cheapest.computeIfAbsent(new Key(candidate.head().tag(), candidate.sleeve().map(Sleeve::name), candidate.settingNow()),
+            key -> {
+                AngleOption guess = guess(candidate);
+                double below = guess == null ? Double.POSITIVE_INFINITY : Math.nextUp(guess.cost());
+                return compute(candidate, below).get(0);
+            });
+    }
+
+    private record Key(String head, Optional<String> sleeve, Optional<String> settingNow) {
     }
 
     private List<AngleOption> compute(Candidate candidate, double below) {

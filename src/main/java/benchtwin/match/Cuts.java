@@ -55,27 +55,61 @@ final class Cuts {
     }
 
     /**
-     * Every way that costs less than what is left.
+     * How many tip trims there are besides none.
+     * @param candidate whose shaft
+     * @return 0 or more
+     */
+    int trims(Candidate candidate) {
+        return candidate.trimmable() ? (int) Math.floor(mostTipTrimMm(candidate) / shop.tipTrimStepMm() + ROUNDING) : 0;
+    }
+
+    /**
+     * How many tip weights there are besides none.
+     * @param candidate whose shaft
+     * @return 0 or more
+     */
+    int tipWeights(Candidate candidate) {
+        return candidate.tipFree() ? tipWeights.size() : 0;
+    }
+
+    /**
+     * Every butt cut and extension with one tip trim and one tip weight, that costs less than what is left.
      * @param candidate  whose shaft
+     * @param trim       steps of tip trim
+     * @param weight     0 for none, else which tip weight
      * @param lengthFrom least change of playing length worth having, mm
      * @param lengthTo   most, mm
      * @param room       ways that cost this much or more are left out; may be infinite
-     * @return the untouched shaft among them when its length is inside
+     * @return the uncut butt among them when its length is inside
      */
-    List<Cut> all(Candidate candidate, double lengthFrom, double lengthTo, double room) {
+    List<Cut> row(Candidate candidate, int trim, int weight, double lengthFrom, double lengthTo, double room) {
         List<Cut> cuts = new ArrayList<>();
-        double mostTip = candidate.trimmable() ? mostTipTrimMm(candidate) : 0;
-        int weights = candidate.tipFree() ? tipWeights.size() : 0;
-        for (int t = 0; t * shop.tipTrimStepMm() <= mostTip + ROUNDING; t++) {
-            for (int w = 0; w <= weights; w++) {
-                double tip = (t > 0 ? tipTrimEffort : 0)
-                    + (w > 0 ? tipWeightEffort + tipWeights.get(w - 1).massG() * shop.effortPerGram() : 0);
-                if (tip < room) {
-                    butts(candidate, t, w, lengthFrom, lengthTo, room - tip, cuts);
-                }
-            }
+        double tip = (trim > 0 ? tipTrimEffort : 0)
+            + (weight > 0 ? tipWeightEffort + tipWeights.get(weight - 1).massG() * shop.effortPerGram() : 0);
+        if (tip < room) {
+            butts(candidate, trim, weight, lengthFrom, lengthTo, room - tip, cuts);
         }
         return cuts;
+    }
+
+    /**
+     * The butt cut or extension that brings the length nearest, with one tip trim and no tip weight.
+     * @param candidate whose shaft
+     * @param trim      steps of tip trim
+     * @param change    wanted change of playing length, mm
+     * @return one cut
+     */
+    Cut nearest(Candidate candidate, int trim, double change) {
+        double step = shop.lengthStepMm();
+        int b = butt ? (int) Math.round((-trim * shop.tipTrimStepMm() - change) / step) : 0;
+        int last = (int) Math.floor(mostButtCutMm(candidate) / step + ROUNDING);
+        int first = -(int) Math.floor(mostExtensionMm(candidate) / step + ROUNDING);
+        b = Math.max(first, Math.min(last, b));
+        return cut(candidate, trim, 0, b < 0 && -b * step < SHORTEST_EXTENSION_MM - ROUNDING ? 0 : b);
+    }
+
+    private static double mostExtensionMm(Candidate candidate) {
+        return candidate.shaft().material() == ShaftMaterial.STEEL ? STEEL_EXTENSION_MAX_MM : GRAPHITE_EXTENSION_MAX_MM;
     }
 
     /** At least as much as all cuts together take off, g: no place of a shaft is more than twice as dense as its mean. */
@@ -105,8 +139,7 @@ final class Cuts {
         double step = shop.lengthStepMm();
         double unbutted = -t * shop.tipTrimStepMm() + (w > 0 ? MechanicsDefaults.TIP_WEIGHT_LIFT_MM : 0);
         double mostCut = mostButtCutMm(candidate);
-        double mostExtension = candidate.shaft().material() == ShaftMaterial.STEEL ? STEEL_EXTENSION_MAX_MM
-            : GRAPHITE_EXTENSION_MAX_MM;
+        double mostExtension = mostExtensionMm(candidate);
         int first = (int) Math.max(-Math.floor(mostExtension / step + ROUNDING),
             Math.floor((unbutted - lengthTo) / step));
         int last = (int) Math.min(Math.floor(mostCut / step + ROUNDING), Math.ceil((unbutted - lengthFrom) / step));

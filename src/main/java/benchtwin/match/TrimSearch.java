@@ -12,7 +12,7 @@ import benchtwin.mechanics.SwingWeight;
  * right; so the trims are a list, and the longer the trim the stiffer the club at that length. The list is searched by
  * halves for the wanted frequency, and from there outward for as long as the frequency alone leaves room for a lower cost.
  *
- * <p>Exact as far as a longer trim is stiffer, give or take {@link CandidateSearch#TRIM_SLACK_CPM}; a shaft whose measured
+ * <p>Exact as far as a longer trim is stiffer, give or take {@link CutSearch#TRIM_SLACK_CPM}; a shaft whose measured
  * stiffness does not grow toward the butt has every trim tried.
  */
 final class TrimSearch {
@@ -121,10 +121,10 @@ final class TrimSearch {
                 from = middle + 1;
             }
         }
-        for (int t = Math.max(1, from); t < trims && best.isWorth(Math.max(want, cpm(t) - CandidateSearch.TRIM_SLACK_CPM)); t++) {
+        for (int t = Math.max(1, from); t < trims && best.isWorth(Math.max(want, cpm(t) - CutSearch.TRIM_SLACK_CPM)); t++) {
             best.offer(t);
         }
-        for (int t = from - 1; t > 0 && best.isWorth(Math.min(want, cpm(t) + CandidateSearch.TRIM_SLACK_CPM)); t--) {
+        for (int t = from - 1; t > 0 && best.isWorth(Math.min(want, cpm(t) + CutSearch.TRIM_SLACK_CPM)); t--) {
             best.offer(t);
         }
         return best.plan();
