@@ -35,4 +35,10 @@ final class CandidateSearch {
         }
         return cuts.found();
     }
+
+    /** A good plan with these angles, not the best; null when none can be ready in time. */
+    FoundPlan guessAt(AngleOption option) {
+        cuts.guess(option);
+        return cuts.found();
+    }
 }

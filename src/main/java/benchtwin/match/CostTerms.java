@@ -3,6 +3,7 @@ package benchtwin.match;
 import benchtwin.club.Quantity;
 import benchtwin.club.Target;
 import benchtwin.club.Wanted;
+import java.util.List;
 
 /**
  * The miss as a sum of squares: each targeted quantity's weighted squared deviation over the sum of weights, so that the
@@ -17,7 +18,10 @@ final class CostTerms {
     private final double[] scale = new double[Quantity.values().length];
     private final double[] share = new double[Quantity.values().length];
 
+    private final double[] carried = new double[Quantity.values().length];
+
     CostTerms(Target target, double[] carried) {
+        System.arraycopy(carried, 0, this.carried, 0, carried.length);
         double total = target.totalWeight();
         target.wanted().forEach((quantity, wanted) -> {
             int q = quantity.ordinal();
@@ -25,6 +29,38 @@ final class CostTerms {
             share[q] = wanted.weight() / total;
             scale[q] = wanted.weight() / (total * wanted.tolerance() * wanted.tolerance());
         });
+    }
+
+    private CostTerms(CostTerms other) {
+        System.arraycopy(other.want, 0, want, 0, want.length);
+        System.arraycopy(other.scale, 0, scale, 0, scale.length);
+        System.arraycopy(other.share, 0, share, 0, share.length);
+        System.arraycopy(other.carried, 0, carried, 0, carried.length);
+    }
+
+    /**
+     * The same drawn toward other values: a(x − b)² + c(x − d)² is (a + c)(x − e)² and a constant, e the weighted mean of b
+     * and d.
+     * @param pulls what is drawn where, and how hard
+     * @return terms that count the pulls, but for the constant
+     */
+    CostTerms pulled(List<SlotPlans.Pull> pulls) {
+        CostTerms drawn = new CostTerms(this);
+        for (SlotPlans.Pull pull : pulls) {
+            int q = pull.quantity().ordinal();
+            double hold = pull.weight() / (pull.tolerance() * pull.tolerance());
+            double toward = pull.toward() - carried[q];
+            double sum = drawn.scale[q] + hold;
+            if (hold > 0) {
+                drawn.want[q] = (drawn.scale[q] * drawn.want[q] + hold * toward) / sum;
+                drawn.scale[q] = sum;
+            }
+        }
+        return drawn;
+    }
+
+    boolean differsFrom(CostTerms other, Quantity quantity) {
+        return scale[quantity.ordinal()] != other.scale[quantity.ordinal()];
     }
 
     /**

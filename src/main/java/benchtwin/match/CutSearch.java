@@ -32,6 +32,10 @@ final class CutSearch {
      */
     static final double TRIM_SLACK_CPM = 0.3;
 
+    /** What a guessed mass may cost before all masses are looked at instead. */
+    private static final double GUESS_ROOM = 1;
+    private static final double ROUNDING_G = 1e-6;
+
     private final PlanSearch plans;
     private final CostTerms terms;
     private final Candidate candidate;
@@ -109,15 +113,9 @@ final class CutSearch {
         boolean lengthCounts = terms.counts(Quantity.LENGTH);
         double change = lengthCounts ? terms.want(Quantity.LENGTH) - length : 0;
         int middle = 0;
-        if (found == null && frequencyCounts) {
+        if (found == null) {
             middle = guess(option, length, change);
-        } else if (Double.isInfinite(bound)) {
-            Cut plain = plans.cuts.nearest(candidate, 0, change);
-            Live one = masses(option, plain, partial(option, plain, length));
-            if (one != null) {
-                tryFrequenciesOrKeep(option, one);
-            }
-        } else if (found != null) {
+        } else {
             middle = trimOf(found.cut());
         }
         double room = roomForAngles() - option.cost();
@@ -141,8 +139,22 @@ final class CutSearch {
         return joining + option.cost() + cut.effort() + terms.of(Quantity.LENGTH, straightLength + cut.lengthMm());
     }
 
+    /** Looks for one good plan with these angles. */
+    void guess(AngleOption option) {
+        double length = uncut.lengthMm(option.lieDeg());
+        guess(option, length, terms.counts(Quantity.LENGTH) ? terms.want(Quantity.LENGTH) - length : 0);
+    }
+
     /** Tries the trims beside the wanted frequency, each at the right length; gives the first that is stiff enough. */
     private int guess(AngleOption option, double length, double change) {
+        if (!frequencyCounts) {
+            Cut plain = plans.cuts.nearest(candidate, 0, change);
+            Live one = masses(option, plain, partial(option, plain, length));
+            if (one != null) {
+                tryFrequenciesOrKeep(option, one);
+            }
+            return 0;
+        }
         double want = terms.want(Quantity.FREQUENCY);
         double low = nominal(option, length, change, 0);
         int from = 0;
@@ -172,8 +184,13 @@ final class CutSearch {
         CutClub club = club(cut);
         double cg = club.headCgMm(option.lieDeg());
         double limit = bound;
-        bound = Double.POSITIVE_INFINITY;
-        Live live = masses(option, cut, partial(option, cut, length));
+        double partial = partial(option, cut, length);
+        bound = partial + GUESS_ROOM;
+        Live live = masses(option, cut, partial);
+        if (live == null) {
+            bound = Double.POSITIVE_INFINITY;
+            live = masses(option, cut, partial);
+        }
         bound = limit;
         int best = 0;
         for (int n = 1; live != null && n < live.count(); n++) {
@@ -306,10 +323,24 @@ final class CutSearch {
         boolean inertiaCounts = terms.counts(Quantity.BUTT_INERTIA);
         double wait = Math.max(joiningWait, cut.waitMinutes(plans.shop));
         double minutes = joiningMinutes + cut.minutes(plans.shop) + angleMinutes(option) + wait;
-        int[] left = new int[headMasses.size()];
-        double[] cost = new double[headMasses.size()];
+        int from = 0;
+        int to = headMasses.size();
+        if (terms.counts(Quantity.SWING_WEIGHT) && !Double.isInfinite(bound)) {
+            // swing weight is linear in the mass at the head
+            double points = SwingWeight.points(mass, moment);
+            double perGram = SwingWeight.points(mass + 1, moment + cg) - points;
+            double reach = terms.reach(Quantity.SWING_WEIGHT, Math.max(0, bound - before));
+            double want = terms.want(Quantity.SWING_WEIGHT);
+            from = firstNotBelow((want - reach - points) / perGram - ROUNDING_G);
+            to = firstNotBelow((want + reach - points) / perGram + ROUNDING_G);
+        }
+        if (to <= from) {
+            return null;
+        }
+        int[] left = new int[to - from];
+        double[] cost = new double[to - from];
         int count = 0;
-        for (int k = 0; k < headMasses.size(); k++) {
+        for (int k = from; k < to; k++) {
             HeadMass.Option added = headMasses.get(k);
             double grams = added.addedG();
             double sum = before + added.effort() + terms.of(Quantity.TOTAL_MASS, mass + grams)
@@ -323,6 +354,21 @@ final class CutSearch {
             }
         }
         return count == 0 ? null : new Live(cut, club, cg, left, cost, count, minutes);
+    }
+
+    /** The lightest mass at the head that is not below some grams; their count when all are. */
+    private int firstNotBelow(double grams) {
+        int from = 0;
+        int to = headMasses.size();
+        while (from < to) {
+            int middle = (from + to) / 2;
+            if (headMasses.get(middle).addedG() < grams) {
+                from = middle + 1;
+            } else {
+                to = middle;
+            }
+        }
+        return from;
     }
 
     private void tryFrequenciesOrKeep(AngleOption option, Live live) {

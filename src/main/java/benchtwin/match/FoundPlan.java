@@ -16,6 +16,10 @@ import benchtwin.mechanics.Setup;
 record FoundPlan(Candidate candidate, AddedMasses start, AngleOption angle, Cut cut, HeadMass.Option mass, double cost,
                  double readyMinutes) {
 
+    FoundPlan withCost(double other) {
+        return new FoundPlan(candidate, start, angle, cut, mass, other, readyMinutes);
+    }
+
     /** The plan as the mechanics take it. */
     Setup setup() {
         return setup(cut, start, mass.addedG(), angle.aim());

@@ -82,4 +82,35 @@ final class PlanSearch {
     FoundPlan bestWithAnglesApart(Candidate candidate, double below) {
         return new CandidateSearch(this, candidate, below).runAt(angles.cheapest(candidate));
     }
+
+    /**
+     * A good plan, quickly: trim, butt cut and mass each set for what it is there for. Not the best.
+     * @param candidate parts that fit
+     * @return a plan; null when none can be ready in time
+     */
+    FoundPlan guessWithAnglesApart(Candidate candidate) {
+        return new CandidateSearch(this, candidate, Double.POSITIVE_INFINITY).guessAt(angles.cheapest(candidate));
+    }
+
+    /**
+     * The same search with the target drawn toward other values: a square about the target and a square about the pull are
+     * together one square about a value between them.
+     * @param pulls what is drawn where, and how hard
+     * @return a search whose costs count the pulls, but for a part that is the same for every plan
+     */
+    PlanSearch pulled(List<SlotPlans.Pull> pulls) {
+        return new PlanSearch(this, terms.pulled(pulls));
+    }
+
+    private PlanSearch(PlanSearch other, CostTerms terms) {
+        this.terms = terms;
+        this.twin = other.twin;
+        this.shop = other.shop;
+        this.start = other.start;
+        this.levers = other.levers;
+        this.mostReadyMinutes = other.mostReadyMinutes;
+        this.angles = new AngleOptions(terms, twin.loftIn(), shop, new SettingTable(), levers);
+        this.masses = other.masses;
+        this.cuts = other.cuts;
+    }
 }

@@ -165,7 +165,7 @@ final class Screening {
         return Optional.empty();
     }
 
-    private boolean isLongEnough(Candidate candidate) {
+    boolean isLongEnough(Candidate candidate) {
         if (!wants(Quantity.LENGTH)) {
             return true;
         }
