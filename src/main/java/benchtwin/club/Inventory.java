@@ -2,6 +2,7 @@ package benchtwin.club;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything the workshop has, as read from its files.
@@ -26,6 +27,16 @@ public record Inventory(List<Head> heads, List<Shaft> shafts, List<Grip> grips, 
         sleeves = List.copyOf(sleeves);
         weights = List.copyOf(weights);
         clubs = List.copyOf(clubs);
+    }
+
+    /**
+     * The same without some parts.
+     * @param tags of heads and shafts that are left out
+     * @return a copy
+     */
+    public Inventory without(Set<String> tags) {
+        return new Inventory(heads.stream().filter(head -> !tags.contains(head.tag())).toList(),
+            shafts.stream().filter(shaft -> !tags.contains(shaft.tag())).toList(), grips, sleeves, weights, clubs);
     }
 
     /**

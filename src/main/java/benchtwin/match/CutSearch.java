@@ -125,6 +125,9 @@ final class CutSearch {
         double half = lengthCounts && !Double.isInfinite(room) ? terms.reach(Quantity.LENGTH, room)
             : Double.POSITIVE_INFINITY;
         for (int weight = 0; weight <= plans.cuts.tipWeights(candidate); weight++) {
+            if (plans.cuts.tipWeightEffort(weight) >= roomForAngles() - option.cost()) {
+                continue;
+            }
             Rows rows = new Rows(option, length, weight, lengthCounts ? change - half : Double.NEGATIVE_INFINITY,
                 lengthCounts ? change + half : Double.POSITIVE_INFINITY);
             rows.tryOutward(Math.min(middle, trims));
@@ -384,14 +387,19 @@ final class CutSearch {
     private void tryFrequencies(AngleOption option, Live live) {
         CutClub club = live.club();
         double cg = live.cg();
-        if (live.count() == 1) {
-            exact(option, live, 0);
+        int last = live.count() - 1;
+        if (last < 2) {
+            for (int n = 0; n <= last; n++) {
+                exact(option, live, n);
+            }
             return;
         }
         double lightest = headMasses.get(live.masses()[0]).addedG();
-        double heaviest = headMasses.get(live.masses()[live.count() - 1]).addedG();
+        double heaviest = headMasses.get(live.masses()[last]).addedG();
         Mode light = club.unitMode(cg, lightest);
         Mode heavy = club.unitMode(cg, heaviest);
+        keep(option, live, 0, live.cost()[0] + terms.of(Quantity.FREQUENCY, light.cpm() * frequencyFactor));
+        keep(option, live, last, live.cost()[last] + terms.of(Quantity.FREQUENCY, heavy.cpm() * frequencyFactor));
         double beyond = club.beyondHoselMm(cg);
         Integer[] order = new Integer[live.count()];
         double[] atLeast = new double[live.count()];
@@ -405,7 +413,9 @@ final class CutSearch {
             if (atLeast[n] >= bound) {
                 return;
             }
-            exact(option, live, n);
+            if (n > 0 && n < last) {
+                exact(option, live, n);
+            }
         }
     }
 

@@ -73,6 +73,15 @@ final class Cuts {
     }
 
     /**
+     * What a tip weight costs.
+     * @param weight 0 for none, else which
+     * @return squared tolerances
+     */
+    double tipWeightEffort(int weight) {
+        return weight == 0 ? 0 : tipWeightEffort + tipWeights.get(weight - 1).massG() * shop.effortPerGram();
+    }
+
+    /**
      * Every butt cut and extension with one tip trim and one tip weight, that costs less than what is left.
      * @param candidate  whose shaft
      * @param trim       steps of tip trim
@@ -84,8 +93,7 @@ final class Cuts {
      */
     List<Cut> row(Candidate candidate, int trim, int weight, double lengthFrom, double lengthTo, double room) {
         List<Cut> cuts = new ArrayList<>();
-        double tip = (trim > 0 ? tipTrimEffort : 0)
-            + (weight > 0 ? tipWeightEffort + tipWeights.get(weight - 1).massG() * shop.effortPerGram() : 0);
+        double tip = (trim > 0 ? tipTrimEffort : 0) + tipWeightEffort(weight);
         if (tip < room) {
             butts(candidate, trim, weight, lengthFrom, lengthTo, room - tip, cuts);
         }

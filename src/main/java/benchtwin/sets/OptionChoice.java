@@ -1,0 +1,149 @@
+package benchtwin.sets;
+
+import benchtwin.club.Head;
+import benchtwin.club.Shaft;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * Chooses which head and shaft pairs of a group are worth working out, by their rough costs. A group that must share models
+ * keeps the best pairs of models; each club keeps, for each, its best heads crossed with its best shafts, so that what one
+ * set takes leaves another something.
+ */
+final class OptionChoice {
+
+    /** Pairs of models a sharing group keeps. */
+    private static final int MODEL_PAIRS = 12;
+    /** Heads of one model a club keeps, and shafts of one model. */
+    private static final int HEADS_OF_A_MODEL = 6;
+    private static final int SHAFTS_OF_A_MODEL = 12;
+    /** Heads and shafts a club keeps that need not share. */
+    private static final int HEADS = 20;
+    private static final int SHAFTS = 24;
+    /** A club left out weighs so much when pairs of models are compared, squared tolerances. */
+    private static final double LEFT_OUT = 50;
+
+    private final List<WantedSlot> slots;
+    private final boolean sameModels;
+
+    OptionChoice(List<WantedSlot> slots, boolean sameModels) {
+        this.slots = slots;
+        this.sameModels = sameModels;
+    }
+
+    /**
+     * A pair worth working out.
+     * @param head  place in the slot's list of heads
+     * @param shaft place in the slot's list of shafts
+     */
+    record Pair(int head, int shaft) {
+    }
+
+    /**
+     * The choice.
+     * @return by place in the group: pairs
+     */
+    List<Set<Pair>> choose() {
+        List<Set<Pair>> chosen = new ArrayList<>();
+        slots.forEach(slot -> chosen.add(new LinkedHashSet<>()));
+        if (!sameModels) {
+            for (int i = 0; i < slots.size(); i++) {
+                WantedSlot slot = slots.get(i);
+                cross(slot, all(slot.plans().heads().size()), all(slot.plans().shafts().size()), HEADS, SHAFTS, chosen.get(i));
+            }
+            return chosen;
+        }
+        for (Models models : bestModels()) {
+            for (int i = 0; i < slots.size(); i++) {
+                WantedSlot slot = slots.get(i);
+                cross(slot, headsOf(slot, models.head()), shaftsOf(slot, models.shaft()), HEADS_OF_A_MODEL,
+                    SHAFTS_OF_A_MODEL, chosen.get(i));
+            }
+        }
+        return chosen;
+    }
+
+    private record Models(String head, String shaft, double cost) {
+    }
+
+    private List<Models> bestModels() {
+        Map<List<String>, double[]> least = new TreeMap<>(Comparator.comparing((List<String> key) -> key.get(0))
+            .thenComparing(key -> key.get(1)));
+        for (int i = 0; i < slots.size(); i++) {
+            WantedSlot slot = slots.get(i);
+            List<Head> heads = slot.plans().heads();
+            List<Shaft> shafts = slot.plans().shafts();
+            for (int h = 0; h < heads.size(); h++) {
+                for (int s = 0; s < shafts.size(); s++) {
+                    double cost = slot.roughCost(h, s);
+                    if (cost < LEFT_OUT) {
+                        double[] row = least.computeIfAbsent(List.of(heads.get(h).model(), shafts.get(s).model()), key -> {
+                            double[] none = new double[slots.size()];
+                            Arrays.fill(none, LEFT_OUT);
+                            return none;
+                        });
+                        row[i] = Math.min(row[i], cost);
+                    }
+                }
+            }
+        }
+        return least.entrySet().stream()
+            .map(entry -> new Models(entry.getKey().get(0), entry.getKey().get(1), Arrays.stream(entry.getValue()).sum()))
+            .sorted(Comparator.comparingDouble(Models::cost)).limit(MODEL_PAIRS).toList();
+    }
+
+    private static int[] all(int count) {
+        return IntStream.range(0, count).toArray();
+    }
+
+    private static int[] headsOf(WantedSlot slot, String model) {
+        List<Head> heads = slot.plans().heads();
+        return IntStream.range(0, heads.size()).filter(h -> heads.get(h).model().equals(model)).toArray();
+    }
+
+    private static int[] shaftsOf(WantedSlot slot, String model) {
+        List<Shaft> shafts = slot.plans().shafts();
+        return IntStream.range(0, shafts.size()).filter(s -> shafts.get(s).model().equals(model)).toArray();
+    }
+
+    /** The best heads by their best shaft, crossed with the best shafts by their best of those heads. */
+    private static void cross(WantedSlot slot, int[] heads, int[] shafts, int mostHeads, int mostShafts, Set<Pair> into) {
+        int[] bestHeads = best(heads, mostHeads, h -> least(shafts, s -> slot.roughCost(h, s)));
+        int[] bestShafts = best(shafts, mostShafts, s -> least(bestHeads, h -> slot.roughCost(h, s)));
+        for (int h : bestHeads) {
+            for (int s : bestShafts) {
+                if (!Double.isInfinite(slot.roughCost(h, s))) {
+                    into.add(new Pair(h, s));
+                }
+            }
+        }
+    }
+
+    private interface Cost {
+        double of(int part);
+    }
+
+    private static double least(int[] parts, Cost cost) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int part : parts) {
+            least = Math.min(least, cost.of(part));
+        }
+        return least;
+    }
+
+    private static int[] best(int[] parts, int most, Cost cost) {
+        record Costed(int part, double cost) {
+        }
+        return IntStream.of(parts).mapToObj(part -> new Costed(part, cost.of(part)))
+            .filter(costed -> !Double.isInfinite(costed.cost()))
+            .sorted(Comparator.comparingDouble(Costed::cost).thenComparingInt(Costed::part)).limit(most)
+            .mapToInt(Costed::part).toArray();
+    }
+}

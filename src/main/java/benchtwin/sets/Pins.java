@@ -1,0 +1,42 @@
+package benchtwin.sets;
+
+import benchtwin.club.WantedClub;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is decided: a pinned club takes its pinned parts and nothing else, and no other club takes them. */
+final class Pins {
+
+    private final Map<List<String>, SetPin> byClub = new HashMap<>();
+    private final Map<String, List<String>> clubOfHead = new HashMap<>();
+    private final Map<String, List<String>> clubOfShaft = new HashMap<>();
+
+    /**
+     * Collects them.
+     * @param pins one for each club and part at most
+     */
+    Pins(List<SetPin> pins) {
+        for (SetPin pin : pins) {
+            List<String> club = List.of(pin.player(), pin.club());
+            SetPin known = byClub.get(club);
+            byClub.put(club, known == null ? pin : new SetPin(pin.player(), pin.club(), pin.head().or(known::head),
+                pin.shaft().or(known::shaft)));
+            pin.head().ifPresent(tag -> clubOfHead.put(tag, club));
+            pin.shaft().ifPresent(tag -> clubOfShaft.put(tag, club));
+        }
+    }
+
+    Optional<SetPin> of(WantedClub club) {
+        return Optional.ofNullable(byClub.get(List.of(club.player(), club.club())));
+    }
+
+    /** Whether a club may be built of these. */
+    boolean allow(WantedClub club, String head, String shaft) {
+        List<String> key = List.of(club.player(), club.club());
+        Optional<SetPin> pin = of(club);
+        return clubOfHead.getOrDefault(head, key).equals(key) && clubOfShaft.getOrDefault(shaft, key).equals(key)
+            && pin.flatMap(SetPin::head).orElse(head).equals(head) && pin.flatMap(SetPin::shaft).orElse(shaft).equals(shaft);
+    }
+}
