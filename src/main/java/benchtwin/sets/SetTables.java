@@ -51,7 +51,7 @@ final class SetTables {
         this.request = request;
         this.inventory = without(request.inventory(), request.banned());
         SetTargets targets = request.targets();
-        Pins pins = new Pins(request.pins());
+        DecidedParts pins = new DecidedParts(request.pins());
         GripChoice grips = new GripChoice(request.inventory(), request.grip());
         GripFactor factor = GripFactors.learn(inventory.shafts()).of(Optional.empty());
         List<WantedClub> clubs = targets.clubs().stream().filter(club -> targets.targetOf(club).isPresent()).toList();

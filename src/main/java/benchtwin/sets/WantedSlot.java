@@ -30,11 +30,11 @@ final class WantedSlot {
     private final WantedClub club;
     private final Target target;
     private final SlotPlans plans;
-    private final Pins pins;
+    private final DecidedParts pins;
     private SlotEstimates estimates;
 
     WantedSlot(int index, WantedClub club, Target target, Optional<Grip> grip, Inventory inventory, ShopSettings shop,
-               GripFactor factor, Pins pins) {
+               GripFactor factor, DecidedParts pins) {
         this.pins = pins;
         this.index = index;
         this.club = club;

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What is decided: a pinned club takes its pinned parts and nothing else, and no other club takes them. */
-final class Pins {
+final class DecidedParts {
 
     private final Map<List<String>, SetPin> byClub = new HashMap<>();
     private final Map<String, List<String>> clubOfHead = new HashMap<>();
@@ -17,7 +17,7 @@ final class Pins {
      * Collects them.
      * @param pins one for each club and part at most
      */
-    Pins(List<SetPin> pins) {
+    DecidedParts(List<SetPin> pins) {
         for (SetPin pin : pins) {
             List<String> club = List.of(pin.player(), pin.club());
             SetPin known = byClub.get(club);
