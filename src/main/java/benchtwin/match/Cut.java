@@ -3,7 +3,6 @@ package benchtwin.match;
 import benchtwin.club.StepKind;
 import benchtwin.club.Weight;
 import benchtwin.mechanics.MechanicsDefaults;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -20,6 +19,9 @@ import java.util.List;
 record Cut(int key, double tipTrimMm, double buttCutMm, double extensionMm, double extensionMassG, Weight tipWeight,
            boolean regrip, double effort) {
 
+    private static final List<StepKind> STEPS = List.of(StepKind.TIP_TRIM, StepKind.TIP_WEIGHT, StepKind.BUTT_CUT,
+        StepKind.EXTENSION, StepKind.REGRIP);
+
     double tipWeightG() {
         return tipWeight == null ? 0 : tipWeight.massG();
     }
@@ -30,32 +32,30 @@ record Cut(int key, double tipTrimMm, double buttCutMm, double extensionMm, doub
             + (tipWeight != null ? MechanicsDefaults.TIP_WEIGHT_LIFT_MM : 0);
     }
 
-    List<StepKind> steps() {
-        List<StepKind> steps = new ArrayList<>();
-        if (tipTrimMm > 0) {
-            steps.add(StepKind.TIP_TRIM);
-        }
-        if (tipWeight != null) {
-            steps.add(StepKind.TIP_WEIGHT);
-        }
-        if (buttCutMm > 0) {
-            steps.add(StepKind.BUTT_CUT);
-        }
-        if (extensionMm > 0) {
-            steps.add(StepKind.EXTENSION);
-        }
-        if (regrip) {
-            steps.add(StepKind.REGRIP);
-        }
-        return steps;
-    }
-
     double minutes(ShopSettings shop) {
-        return steps().stream().mapToDouble(kind -> shop.minutes().get(kind)).sum();
+        double minutes = 0;
+        for (StepKind kind : STEPS) {
+            minutes += has(kind) ? shop.minutes().get(kind) : 0;
+        }
+        return minutes;
     }
 
     /** Longest wait for cure or drying, minutes. */
     double waitMinutes(ShopSettings shop) {
-        return steps().stream().mapToDouble(shop::waitMinutes).max().orElse(0);
+        double wait = 0;
+        for (StepKind kind : STEPS) {
+            wait = Math.max(wait, has(kind) ? shop.waitMinutes(kind) : 0);
+        }
+        return wait;
+    }
+
+    private boolean has(StepKind kind) {
+        return switch (kind) {
+            case TIP_TRIM -> tipTrimMm > 0;
+            case TIP_WEIGHT -> tipWeight != null;
+            case BUTT_CUT -> buttCutMm > 0;
+            case EXTENSION -> extensionMm > 0;
+            default -> regrip;
+        };
     }
 }

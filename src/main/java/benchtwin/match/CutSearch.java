@@ -208,7 +208,7 @@ final class CutSearch {
     }
 
     /** A cut with the masses that can still pay. */
-    private record Live(Cut cut, CutClub club, double cg, int[] masses, double[] cost, int count, double minutes) {
+    private record Live(Cut cut, CutClub club, double cg, int[] masses, double[] cost, int count) {
 
         double least() {
             double least = cost[0];
@@ -324,8 +324,8 @@ final class CutSearch {
         double mass = club.massG(0);
         double moment = club.momentGMm(cg, 0);
         boolean inertiaCounts = terms.counts(Quantity.BUTT_INERTIA);
-        double wait = Math.max(joiningWait, cut.waitMinutes(plans.shop));
-        double minutes = joiningMinutes + cut.minutes(plans.shop) + angleMinutes(option) + wait;
+        boolean anyTime = Double.isInfinite(plans.mostReadyMinutes);
+        double minutes = anyTime ? 0 : minutes(option, cut);
         int from = 0;
         int to = headMasses.size();
         if (terms.counts(Quantity.SWING_WEIGHT) && !Double.isInfinite(bound)) {
@@ -351,12 +351,12 @@ final class CutSearch {
             if (inertiaCounts) {
                 sum += terms.of(Quantity.BUTT_INERTIA, club.inertiaKgCm2(cg, grams));
             }
-            if (sum < bound && minutes + added.minutes() <= plans.mostReadyMinutes) {
+            if (sum < bound && (anyTime || minutes + added.minutes() <= plans.mostReadyMinutes)) {
                 left[count] = k;
                 cost[count++] = sum;
             }
         }
-        return count == 0 ? null : new Live(cut, club, cg, left, cost, count, minutes);
+        return count == 0 ? null : new Live(cut, club, cg, left, cost, count);
     }
 
     /** The lightest mass at the head that is not below some grams; their count when all are. */
@@ -439,6 +439,12 @@ final class CutSearch {
         return mode.lambdaTangent(grams, grams * beyond, grams * beyond * beyond);
     }
 
+    /** Bench minutes and the longest wait, but for what goes on the head. */
+    private double minutes(AngleOption option, Cut cut) {
+        return joiningMinutes + cut.minutes(plans.shop) + angleMinutes(option)
+            + Math.max(joiningWait, cut.waitMinutes(plans.shop));
+    }
+
     private double angleMinutes(AngleOption option) {
         if (option.setting() != null) {
             return candidate.settingNow().equals(Optional.of(option.setting())) ? 0
@@ -455,9 +461,9 @@ final class CutSearch {
     }
 
     private void keep(AngleOption option, Live live, int n, double cost) {
-        HeadMass.Option mass = headMasses.get(live.masses()[n]);
-        double minutes = live.minutes() + mass.minutes();
-        if (cost < bound && minutes <= plans.mostReadyMinutes) {
+        if (cost < bound) {
+            HeadMass.Option mass = headMasses.get(live.masses()[n]);
+            double minutes = minutes(option, live.cut()) + mass.minutes();
             bound = cost;
             found = new FoundPlan(candidate, plans.start, option, live.cut(), mass, cost, minutes);
         }

@@ -3,6 +3,12 @@ package benchtwin.match;
 import benchtwin.club.Head;
 import benchtwin.club.Quantity;
 import benchtwin.club.Shaft;
+import benchtwin.club.Sleeve;
+import benchtwin.club.Weight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One way to build a wanted club from two parts, worked out: the plan and what the club will measure.
@@ -52,5 +58,27 @@ public final class SlotPlan {
      */
     public double value(Quantity quantity) {
         return predicted[quantity.ordinal()];
+    }
+
+    /**
+     * A sleeve it takes from the drawer.
+     * @return empty for a bored head, and where the sleeve on the shaft stays
+     */
+    public Optional<Sleeve> freshSleeve() {
+        Optional<Sleeve> sleeve = plan.candidate().sleeve();
+        return sleeve.filter(s -> !plan.candidate().shaft().sleeveOn().equals(Optional.of(s.name())));
+    }
+
+    /**
+     * Weights it takes from the drawer.
+     * @return each as often as it is used
+     */
+    public List<Weight> weights() {
+        List<Weight> weights = new ArrayList<>();
+        plan.mass().ports().stream().map(HeadMass.PortChoice::weight).filter(Objects::nonNull).forEach(weights::add);
+        if (plan.cut().tipWeight() != null) {
+            weights.add(plan.cut().tipWeight());
+        }
+        return List.copyOf(weights);
     }
 }

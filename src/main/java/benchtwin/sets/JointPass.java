@@ -7,6 +7,7 @@ import benchtwin.match.SlotPlans;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Plans the clubs of a group together once their parts are chosen: trims, cuts and masses give way a little where that makes
@@ -81,14 +82,8 @@ final class JointPass {
         double cost = plans.stream().mapToDouble(SlotPlan::cost).sum();
         for (Residual residual : Residual.values()) {
             if (counts(residual)) {
-                double sum = 0;
-                double square = 0;
-                for (int i = 0; i < plans.size(); i++) {
-                    double off = slots.get(i).tolerancesOff(residual, plans.get(i));
-                    sum += off;
-                    square += off * off;
-                }
-                cost += alikeness.of(residual) * (square - sum * sum / plans.size());
+                cost += alikeness.of(residual) * Spread.squares(IntStream.range(0, plans.size())
+                    .mapToDouble(i -> slots.get(i).tolerancesOff(residual, plans.get(i))).toArray());
             }
         }
         return cost;

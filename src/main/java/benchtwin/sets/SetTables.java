@@ -38,6 +38,7 @@ final class SetTables {
 
     private final SetRequest request;
     private final Inventory inventory;
+    private final GripFactor factor;
     private final List<WantedSlot> slots;
     private final List<List<Integer>> groups = new ArrayList<>();
     private final Map<String, Integer> headIndex = new HashMap<>();
@@ -53,7 +54,7 @@ final class SetTables {
         SetTargets targets = request.targets();
         DecidedParts pins = new DecidedParts(request.pins());
         GripChoice grips = new GripChoice(request.inventory(), request.grip());
-        GripFactor factor = GripFactors.learn(inventory.shafts()).of(Optional.empty());
+        this.factor = GripFactors.learn(inventory.shafts()).of(Optional.empty());
         List<WantedClub> clubs = targets.clubs().stream().filter(club -> targets.targetOf(club).isPresent()).toList();
         for (int h = 0; h < inventory.heads().size(); h++) {
             headIndex.put(inventory.heads().get(h).tag(), h);
@@ -81,6 +82,10 @@ final class SetTables {
 
     List<WantedSlot> slots() {
         return slots;
+    }
+
+    GripFactor factor() {
+        return factor;
     }
 
     Inventory inventory() {
