@@ -20,13 +20,13 @@ import java.util.stream.IntStream;
 final class OptionChoice {
 
     /** Pairs of models a sharing group keeps. */
-    private static final int MODEL_PAIRS = 12;
+    private static final int MODEL_PAIRS = 8;
     /** Heads of one model a club keeps, and shafts of one model. */
-    private static final int HEADS_OF_A_MODEL = 6;
-    private static final int SHAFTS_OF_A_MODEL = 12;
+    private static final int HEADS_OF_A_MODEL = 5;
+    private static final int SHAFTS_OF_A_MODEL = 10;
     /** Heads and shafts a club keeps that need not share. */
-    private static final int HEADS = 20;
-    private static final int SHAFTS = 24;
+    private static final int HEADS = 12;
+    private static final int SHAFTS = 16;
     /** A club left out weighs so much when pairs of models are compared, squared tolerances. */
     private static final double LEFT_OUT = 50;
 
@@ -97,6 +97,19 @@ final class OptionChoice {
         return least.entrySet().stream()
             .map(entry -> new Models(entry.getKey().get(0), entry.getKey().get(1), Arrays.stream(entry.getValue()).sum()))
             .sorted(Comparator.comparingDouble(Models::cost)).limit(MODEL_PAIRS).toList();
+    }
+
+    /**
+     * The same cross for one club and one pair of models.
+     * @param slot       the club
+     * @param headModel  name of the head model
+     * @param shaftModel name of the shaft model
+     * @return pairs
+     */
+    static Set<Pair> ofModels(WantedSlot slot, String headModel, String shaftModel) {
+        Set<Pair> pairs = new LinkedHashSet<>();
+        cross(slot, headsOf(slot, headModel), shaftsOf(slot, shaftModel), HEADS_OF_A_MODEL, SHAFTS_OF_A_MODEL, pairs);
+        return pairs;
     }
 
     private static int[] all(int count) {

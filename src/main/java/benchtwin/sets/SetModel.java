@@ -49,6 +49,11 @@ final class SetModel {
         }
     }
 
+    /** The same problem with other options. */
+    SetModel withOptions(List<List<Option>> others) {
+        return new SetModel(groups, emptyCost, headModel, shaftModel, others);
+    }
+
     int slots() {
         return emptyCost.length;
     }

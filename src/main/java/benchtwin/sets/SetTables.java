@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /**
@@ -41,6 +42,10 @@ final class SetTables {
     private final GripFactor factor;
     private final List<WantedSlot> slots;
     private final List<List<Integer>> groups = new ArrayList<>();
+    /** By slot: pairs worked out so far. */
+    private final List<Set<OptionChoice.Pair>> known = new ArrayList<>();
+    /** Options with a quantity beyond its tolerance. */
+    private final Set<Option> out = ConcurrentHashMap.newKeySet();
     private final Map<String, Integer> headIndex = new HashMap<>();
     private final Map<String, Integer> shaftIndex = new HashMap<>();
 
@@ -74,6 +79,7 @@ final class SetTables {
             byGroup.computeIfAbsent(key, k -> new ArrayList<>()).add(slot.index());
         }
         groups.addAll(byGroup.values());
+        slots.forEach(slot -> known.add(new HashSet<>()));
     }
 
     private static Inventory without(Inventory inventory, Set<String> banned) {
@@ -101,23 +107,86 @@ final class SetTables {
     }
 
     /**
-     * Works the options out.
+     * Works the first options out.
      * @return the problem in whole numbers
      */
     SetModel model() {
-        List<List<Option>> options = new ArrayList<>();
-        slots.forEach(slot -> options.add(List.of()));
-        List<List<List<Option>>> ofGroups = groups.stream().parallel().map(this::options).toList();
-        for (int g = 0; g < groups.size(); g++) {
-            for (int i = 0; i < groups.get(g).size(); i++) {
-                options.set(groups.get(g).get(i), ofGroups.get(g).get(i));
-            }
-        }
         long[] empty = slots.stream()
             .mapToLong(slot -> EMPTY * (WantedClub.LAST_PRIORITY + 1 - slot.club().priority())).toArray();
-        return new SetModel(groups.stream().map(this::group).toList(), empty,
+        List<List<Option>> none = slots.stream().map(slot -> List.<Option>of()).toList();
+        SetModel bare = new SetModel(groups.stream().map(this::group).toList(), empty,
             models(inventory.heads().stream().map(Head::model).toList()),
-            models(inventory.shafts().stream().map(Shaft::model).toList()), options);
+            models(inventory.shafts().stream().map(Shaft::model).toList()), none);
+        return wider(bare, choose());
+    }
+
+    private List<Set<OptionChoice.Pair>> choose() {
+        List<Set<OptionChoice.Pair>> chosen = new ArrayList<>();
+        slots.forEach(slot -> chosen.add(Set.of()));
+        List<List<Set<OptionChoice.Pair>>> ofGroups = groups.parallelStream()
+            .map(members -> new OptionChoice(members.stream().map(slots::get).toList(), sameModels(members)).choose()).toList();
+        for (int g = 0; g < groups.size(); g++) {
+            for (int i = 0; i < groups.get(g).size(); i++) {
+                chosen.set(groups.get(g).get(i), ofGroups.get(g).get(i));
+            }
+        }
+        return chosen;
+    }
+
+    /**
+     * The same problem with more options.
+     * @param model  the problem so far
+     * @param chosen by slot: pairs to work out; those known are passed over
+     * @return the model itself when there is nothing new
+     */
+    SetModel wider(SetModel model, List<Set<OptionChoice.Pair>> chosen) {
+        List<List<Option>> fresh = slots.parallelStream()
+            .map(slot -> options(slot, chosen.get(slot.index()))).toList();
+        boolean any = false;
+        List<List<Option>> options = new ArrayList<>();
+        for (WantedSlot slot : slots) {
+            known.get(slot.index()).addAll(chosen.get(slot.index()));
+            List<Option> all = new ArrayList<>(model.options(slot.index()));
+            all.addAll(fresh.get(slot.index()));
+            all.sort(Comparator.comparingInt(Option::head).thenComparingInt(Option::shaft));
+            options.add(all);
+            any |= !fresh.get(slot.index()).isEmpty();
+        }
+        return any ? model.withOptions(options) : model;
+    }
+
+    boolean isKnown(WantedSlot slot, OptionChoice.Pair pair) {
+        return known.get(slot.index()).contains(pair);
+    }
+
+    int index(Head head) {
+        return headIndex.get(head.tag());
+    }
+
+    int index(Shaft shaft) {
+        return shaftIndex.get(shaft.tag());
+    }
+
+    /** Pairs that fit by their rough costs, over all slots. */
+    long pairs() {
+        long pairs = 0;
+        for (WantedSlot slot : slots) {
+            for (int h = 0; h < slot.plans().heads().size(); h++) {
+                for (int s = 0; s < slot.plans().shafts().size(); s++) {
+                    pairs += Double.isInfinite(slot.roughCost(h, s)) ? 0 : 1;
+                }
+            }
+        }
+        return pairs;
+    }
+
+    /**
+     * Whether a built club would be beyond a tolerance.
+     * @param option one of the model's
+     * @return true when a quantity that ranks is predicted beyond
+     */
+    boolean isOut(Option option) {
+        return out.contains(option);
     }
 
     private static int[] models(List<String> names) {
@@ -149,27 +218,23 @@ final class SetTables {
         return new SlotGroup(members, same, weights, modelCost);
     }
 
-    private List<List<Option>> options(List<Integer> members) {
-        List<WantedSlot> clubs = members.stream().map(slots::get).toList();
-        List<Set<OptionChoice.Pair>> chosen = new OptionChoice(clubs, sameModels(members)).choose();
-        List<List<Option>> options = new ArrayList<>();
-        for (int i = 0; i < clubs.size(); i++) {
-            options.add(options(clubs.get(i), chosen.get(i)));
-        }
-        return options;
-    }
-
     private List<Option> options(WantedSlot slot, Set<OptionChoice.Pair> chosen) {
-        Set<OptionChoice.Pair> pairs = new HashSet<>(chosen);
         List<Head> heads = slot.plans().heads();
         List<Shaft> shafts = slot.plans().shafts();
         List<Option> options = new ArrayList<>();
-        for (OptionChoice.Pair pair : pairs) {
+        for (OptionChoice.Pair pair : chosen) {
+            if (isKnown(slot, pair)) {
+                continue;
+            }
             double below = Math.max(HOPELESS, 2 * slot.roughCost(pair.head(), pair.shaft()));
-            slot.plans().plan(heads.get(pair.head()), shafts.get(pair.shaft()), below)
-                .ifPresent(plan -> options.add(option(slot, plan)));
+            slot.plans().plan(heads.get(pair.head()), shafts.get(pair.shaft()), below).ifPresent(plan -> {
+                Option option = option(slot, plan);
+                options.add(option);
+                if (slot.isOut(plan)) {
+                    out.add(option);
+                }
+            });
         }
-        options.sort(Comparator.comparingInt(Option::head).thenComparingInt(Option::shaft));
         return options;
     }
 

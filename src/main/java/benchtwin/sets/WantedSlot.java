@@ -108,4 +108,10 @@ final class WantedSlot {
         Optional<Wanted> wanted = target.of(quantity);
         return wanted.isEmpty() ? 0 : wanted.get().deviation(plan.value(quantity));
     }
+
+    /** Whether a quantity that ranks is beyond its tolerance. */
+    boolean isOut(SlotPlan plan) {
+        return target.wanted().entrySet().stream().anyMatch(entry -> entry.getValue().weight() > 0
+            && Math.abs(entry.getValue().deviation(plan.value(entry.getKey()))) > 1);
+    }
 }
