@@ -28,6 +28,8 @@ final class UnbuiltReasons {
 
     /** Pairs that are worked out for a substitute, best estimates first. */
     private static final int SUBSTITUTES_TRIED = 12;
+    /** A build further off than this, in tolerances, stands in for nothing. */
+    private static final double FAR = 5;
     /** Names that are listed before the rest is only counted. */
     private static final int NAMED = 3;
 
@@ -131,6 +133,7 @@ final class UnbuiltReasons {
         return pairs.stream().sorted(Comparator.comparingDouble(Pair::cost)).limit(SUBSTITUTES_TRIED)
             .flatMap(pair -> plans.plan(plans.heads().get(pair.head()), plans.shafts().get(pair.shaft()),
                 Double.POSITIVE_INFINITY).stream())
-            .min(Comparator.comparingDouble(SlotPlan::cost)).map(plans::explained);
+            .min(Comparator.comparingDouble(SlotPlan::cost)).map(plans::explained)
+            .filter(build -> build.miss() <= FAR);
     }
 }
