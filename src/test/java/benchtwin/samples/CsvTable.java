@@ -32,6 +32,12 @@ final class CsvTable {
         }
     }
 
+    static CsvTable of(List<Row> rows) {
+        CsvTable table = new CsvTable();
+        rows.forEach(table::add);
+        return table;
+    }
+
     void add(Row row) {
         if (!rows.isEmpty() && !rows.get(0).keySet().equals(row.cells.keySet())) {
             throw new IllegalStateException("rows of one table have the same columns: " + row.cells.keySet());

@@ -171,7 +171,8 @@ final class HeadDrawers {
         several(1, HeadLines.HOD, "2.5", LEFT);
     }
 
-    private void several(int count, HeadLine line, String size, Hand hand) {
+    /** So many of a size, each with what chance tells of it. */
+    void several(int count, HeadLine line, String size, Hand hand) {
         for (int i = 1; i <= count; i++) {
             one("%s %s %d".formatted(line.category().word(), size, i), line, size, hand, AS_IT_IS);
         }

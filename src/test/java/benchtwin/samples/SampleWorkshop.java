@@ -96,15 +96,9 @@ public final class SampleWorkshop {
         PartTables.sleeves(sleeves).write(folder.resolve("sleeves.csv"));
         PartTables.sleeveSettings(sleeves).write(folder.resolve("sleeve-settings.csv"));
         PartTables.weights(weights).write(folder.resolve("weights.csv"));
-        table(clubRows).write(folder.resolve("clubs.csv"));
-        table(frequencyRows).write(folder.resolve("frequencies.csv"));
-        table(SetWishes.clubs()).write(folder.resolve("set-targets.csv"));
-        table(SetWishes.lines()).write(folder.resolve("lines.csv"));
-    }
-
-    private static CsvTable table(List<Row> rows) {
-        CsvTable table = new CsvTable();
-        rows.forEach(table::add);
-        return table;
+        CsvTable.of(clubRows).write(folder.resolve("clubs.csv"));
+        CsvTable.of(frequencyRows).write(folder.resolve("frequencies.csv"));
+        CsvTable.of(SetWishes.clubs()).write(folder.resolve("set-targets.csv"));
+        CsvTable.of(SetWishes.lines()).write(folder.resolve("lines.csv"));
     }
 }

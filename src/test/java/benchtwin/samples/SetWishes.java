@@ -9,6 +9,7 @@ import benchtwin.samples.CsvTable.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 
 /**
  * What eight players want built this week, and the lines through their sets. More is wanted than there is: two left-handed
@@ -30,8 +31,8 @@ final class SetWishes {
     private final double uprightDeg;
     private final List<Row> rows = new ArrayList<>();
 
-    private SetWishes(String player, Hand hand, int priority, String neededBy, String ironLine, String swingLine,
-                      double longerIn, double uprightDeg) {
+    SetWishes(String player, Hand hand, int priority, String neededBy, String ironLine, String swingLine,
+              double longerIn, double uprightDeg) {
         this.player = player;
         this.hand = hand;
         this.priority = priority;
@@ -81,29 +82,29 @@ final class SetWishes {
             line("irons D1.5", "swing-weight", "D1.5", "0", "club"), line("irons even", "butt-inertia", "2660", "0", "club"));
     }
 
-    private static Row line(String name, String quantity, String value, String slope, String per) {
+    static Row line(String name, String quantity, String value, String slope, String per) {
         return new Row().put("line", name).put("quantity", quantity).put("anchor_club", "7-iron").put("anchor_value", value)
             .put("slope", slope).put("per", per);
     }
 
-    private SetWishes driver(double loftDeg, double lieDeg, double faceDeg, double lengthIn, double cpm) {
+    SetWishes driver(double loftDeg, double lieDeg, double faceDeg, double lengthIn, double cpm) {
         return wood(Category.DRIVER, "driver", "", loftDeg, lieDeg, number(faceDeg), "soled", lengthIn, "D2.5", cpm);
     }
 
-    private SetWishes fairway(String number, double loftDeg, double lieDeg, double faceDeg, double lengthIn, double cpm) {
+    SetWishes fairway(String number, double loftDeg, double lieDeg, double faceDeg, double lengthIn, double cpm) {
         return wood(Category.FAIRWAY, number + "-wood", number, loftDeg, lieDeg, number(faceDeg), "soled", lengthIn, "D2.5",
             cpm);
     }
 
     /** A hybrid wanted as a wood is read. */
-    private SetWishes hybrid(String number, String which, double loftDeg, double lieDeg, double faceDeg, double lengthIn,
+    SetWishes hybrid(String number, String which, double loftDeg, double lieDeg, double faceDeg, double lengthIn,
                              double cpm) {
         return wood(Category.HYBRID, number + "-hybrid" + which, number, loftDeg, lieDeg, number(faceDeg), "soled", lengthIn,
             "D2", cpm);
     }
 
     /** A hybrid wanted by the edge, as an iron is. */
-    private SetWishes hybrid(String number, double loftDeg, double lieDeg, double lengthIn, double cpm) {
+    SetWishes hybrid(String number, double loftDeg, double lieDeg, double lengthIn, double cpm) {
         return wood(Category.HYBRID, number + "-hybrid", number, loftDeg, lieDeg, "", "edge", lengthIn, "D2", cpm);
     }
 
@@ -118,7 +119,7 @@ final class SetWishes {
     }
 
     /** From one number to another of a head model's design, all lofts weaker or stronger by as much. */
-    private SetWishes irons(HeadLine line, String from, String to, double weakerDeg, String loftTolDeg) {
+    SetWishes irons(HeadLine line, String from, String to, double weakerDeg, String loftTolDeg) {
         List<String> numbers = line.sizes().stream().map(HeadLine.Size::number).toList();
         for (int i = numbers.indexOf(from); i <= numbers.indexOf(to); i++) {
             HeadLine.Size size = line.size(numbers.get(i));
@@ -137,17 +138,26 @@ final class SetWishes {
 
     /** Wedges of one model where that goes, with its bounce; a nominal loft is played weaker or stronger by as much. */
     private SetWishes wedges(String model, double weakerDeg, String... lofts) {
+        return wedges(loft -> model.equals("Sickle") ? bounce(loft) : "12", 322, weakerDeg, lofts);
+    }
+
+    /** Wedges of one model where that goes, each loft with the bounce it is given. */
+    SetWishes wedges(UnaryOperator<String> bounce, double cpm, double weakerDeg, String... lofts) {
         for (String loft : lofts) {
-            boolean sole = model.equals("Sickle");
             rows.add(row(loft, Category.WEDGE, loft, "wedges", "prefer")
                 .put("loft_deg", number(Double.parseDouble(loft) + weakerDeg)).put("lie_deg", number(64 + uprightDeg))
-                .put("face_deg", "").put("reading", "edge").put("bounce_deg", sole ? bounce(loft) : "12")
-                .put("length_in", number(35.25 + longerIn)).put("swing_weight", "D4").put("frequency_cpm", "322")
+                .put("face_deg", "").put("reading", "edge").put("bounce_deg", bounce.apply(loft))
+                .put("length_in", number(35.25 + longerIn)).put("swing_weight", "D4").put("frequency_cpm", number(cpm))
                 .put("frequency_line", "").put("swing_line", "").put("loft_tol_deg", "").put("frequency_tol_cpm", "4")
                 .put("priority", Integer.toString(Math.min(9, priority + 1))).put("needed_by", neededBy)
                 .put("note", loft.equals("60") ? "after the course is seen" : ""));
         }
         return this;
+    }
+
+    /** The clubs wished for so far. */
+    List<Row> rows() {
+        return List.copyOf(rows);
     }
 
     private static String bounce(String loft) {

@@ -130,7 +130,8 @@ final class ShaftDrawers {
         shaft.pulls = 1;
     }
 
-    private void several(int count, ShaftLine line, String madeFor) {
+    /** So many of a length, each with what chance tells of it. */
+    void several(int count, ShaftLine line, String madeFor) {
         for (int i = 1; i <= count; i++) {
             one(Integer.toString(i), line, madeFor, AS_IT_IS);
         }

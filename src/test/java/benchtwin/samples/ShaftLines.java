@@ -22,11 +22,11 @@ import java.util.Set;
 final class ShaftLines {
 
     private static final Tip WOOD_TIP = new Tip(0.335, TipKind.PARALLEL, 3);
-    private static final Tip IRON_TIP = new Tip(0.370, TipKind.PARALLEL, 8);
-    private static final Tip TAPER_TIP = new Tip(0.355, TipKind.TAPER, 0);
-    private static final Profile PLAIN = new Profile(1, 1, 1);
-    private static final Profile FIRM_TIP = new Profile(1.08, 0.97, 1.02);
-    private static final Profile SOFT_TIP = new Profile(0.93, 1.03, 1);
+    static final Tip IRON_TIP = new Tip(0.370, TipKind.PARALLEL, 8);
+    static final Tip TAPER_TIP = new Tip(0.355, TipKind.TAPER, 0);
+    static final Profile PLAIN = new Profile(1, 1, 1);
+    static final Profile FIRM_TIP = new Profile(1.08, 0.97, 1.02);
+    static final Profile SOFT_TIP = new Profile(0.93, 1.03, 1);
 
     static final ShaftLine BROOK_60_S = wood("Brook 60 S", DRIVER, 0.495, PLAIN, new Sold("", 46, 60, 247, 4.2));
     static final ShaftLine BROOK_60_R = wood("Brook 60 R", DRIVER, 0.495, SOFT_TIP, new Sold("", 46, 58, 236, 4.6));
@@ -42,24 +42,24 @@ final class ShaftLines {
     static final ShaftLine SILL_105_S = new ShaftLine("Sill 105 S", STEEL, Set.of(IRON, WEDGE), IRON_TIP, 0.600, 0.495,
         SOFT_TIP, List.of(new Sold("", 40.5, 108, 280, 2.2)));
     static final ShaftLine STAITH_120_S = new ShaftLine("Staith 120 S", STEEL, Set.of(IRON, WEDGE), TAPER_TIP, 0.600,
-        0.495, PLAIN, taperLengths());
+        0.495, PLAIN, taperLengths(120, 293));
     static final ShaftLine ROD = new ShaftLine("Rod", STEEL, Set.of(PUTTER), new Tip(0.370, TipKind.PARALLEL, 12),
         0.580, 0.5, PLAIN, List.of(new Sold("", 35, 112, 330, 1.9)));
 
     private ShaftLines() {
     }
 
-    private static ShaftLine wood(String model, Category category, double balance, Profile profile, Sold sold) {
+    static ShaftLine wood(String model, Category category, double balance, Profile profile, Sold sold) {
         return new ShaftLine(model, GRAPHITE, category == DRIVER ? Set.of(DRIVER) : Set.of(FAIRWAY), WOOD_TIP, 0.600,
             balance, profile, List.of(sold));
     }
 
     /** Half an inch and a few cpm from number to number, the mass the same. */
-    private static List<Sold> taperLengths() {
+    static List<Sold> taperLengths(double massG, double cpmOfThe4) {
         List<Sold> lengths = new ArrayList<>();
         List<String> numbers = List.of("4", "5", "6", "7", "8", "9", "PW", "W");
         for (int i = 0; i < numbers.size(); i++) {
-            lengths.add(new Sold(numbers.get(i), Math.max(36, 39 - 0.5 * i), 120, 293 + 8 * Math.min(i, 6), 1.9));
+            lengths.add(new Sold(numbers.get(i), Math.max(36, 39 - 0.5 * i), massG, cpmOfThe4 + 8 * Math.min(i, 6), 1.9));
         }
         return List.copyOf(lengths);
     }

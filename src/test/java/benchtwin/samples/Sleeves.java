@@ -30,9 +30,16 @@ final class Sleeves {
     private static final List<Ring> NOTCH = List.of(new Ring(1, 12, 0));
 
     private final Draw draw;
+    private final int times;
 
     Sleeves(Draw draw) {
+        this(draw, 1);
+    }
+
+    /** So many times the sample's number of each. */
+    Sleeves(Draw draw, int times) {
         this.draw = draw;
+        this.times = times;
     }
 
     List<Sleeve> all() {
@@ -52,7 +59,7 @@ final class Sleeves {
         return new Sleeve(name, fits, hand, Units.mm(boreIn),
             Optional.of(Reading.of(depthMm, DefaultUncertainty.BORE_MM)),
             Optional.of(Reading.of(stopMm, DefaultUncertainty.BORE_MM)),
-            Optional.of(Reading.of(massG, DefaultUncertainty.MASS_G)), turnsShaft, rings, measured, OptionalInt.of(count),
+            Optional.of(Reading.of(massG, DefaultUncertainty.MASS_G)), turnsShaft, rings, measured, OptionalInt.of(times * count),
             new Keeping(Optional.empty(), Optional.of("sleeve tin"), Optional.empty(), Map.of()));
     }
 

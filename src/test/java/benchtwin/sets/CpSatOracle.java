@@ -17,10 +17,11 @@ import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 
 /**
- * The best plan of a whole problem, proven by somebody else's solver: CP-SAT of OR-Tools. It knows the problem only as written
- * down here, in yes-or-no questions and whole numbers: one question for each option and each empty slot, one for each model a
- * group may use. A group's spread w·(n·Σr² − (Σr)²)/n, rounded down, is w·Σr² less w·(Σr)²/n rounded up; the first is a sum
- * over the options, the second takes one product and one division, so that the rounding is the same to the last digit.
+ * The best plan of a whole problem, proven by somebody else's solver: CP-SAT of OR-Tools. It knows the problem only as
+ * written down here, in yes-or-no questions and whole numbers: one question for each option and each empty slot, one for
+ * each model a group may use. A group's spread w·(n·Σr² − (Σr)²)/n, rounded down, is w·Σr² less w·(Σr)²/n rounded up; the
+ * first is a sum over the options, the second takes one product and one division, so that the rounding is the same to the
+ * last digit.
  *
  * <p>Quick up to some ten slots and a few hundred options; not meant for more.
  */
@@ -88,7 +89,8 @@ final class CpSatOracle {
                 .orElse(null)).toArray(Option[]::new))).toList();
         long value = plans.stream().mapToLong(plan -> plan.value(model)).sum();
         if (value != Math.round(solver.objectiveValue())) {
-            throw new IllegalStateException("the solver counts %.0f, the plans %d".formatted(solver.objectiveValue(), value));
+            throw new IllegalStateException(
+                "the solver counts %.0f, the plans %d".formatted(solver.objectiveValue(), value));
         }
         return new Best(plans, value);
     }
