@@ -7,6 +7,7 @@ import benchtwin.measure.Reading;
 import benchtwin.mechanics.SwingWeight;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ public final class SlotEstimates {
     private final PlanSearch search;
     private final BiFunction<Head, Shaft, List<Candidate>> candidates;
     private final float[][] cost;
+    private final Map<List<HeadMass.Option>, Lacking> lacking = new IdentityHashMap<>();
 
     /**
      * Estimates all pairs.
@@ -115,20 +117,44 @@ public final class SlotEstimates {
 
     /** What it costs to bring a head to a mass. */
     private double massCost(Head head, double needG) {
-        double least = Double.POSITIVE_INFINITY;
-        CostTerms terms = search.terms;
-        double mass = mass(head);
-        for (HeadMass.Option option : search.masses.of(head.ports(), head.hotMeltMaxG())) {
-            double off = mass + option.addedG() - needG;
-            double sum = option.effort();
-            if (terms.counts(Quantity.SWING_WEIGHT)) {
-                sum += terms.of(Quantity.SWING_WEIGHT, terms.want(Quantity.SWING_WEIGHT) + off * POINTS_PER_GRAM);
+        return lacking.computeIfAbsent(search.masses.of(head.ports(), head.hotMeltMaxG()), Lacking::new).cost(needG - mass(head));
+    }
+
+    /** What it costs that a head lacks some grams, on a grid: heads with the same ports share it. */
+    private final class Lacking {
+
+        private static final double STEP_G = 0.25;
+        private static final double FROM_G = -60;
+        private static final int POINTS = 641;
+
+        private final float[] cost = new float[POINTS];
+
+        Lacking(List<HeadMass.Option> options) {
+            for (int k = 0; k < POINTS; k++) {
+                cost[k] = (float) at(options, FROM_G + k * STEP_G);
             }
-            if (terms.counts(Quantity.BUTT_INERTIA)) {
-                sum += terms.of(Quantity.BUTT_INERTIA, terms.want(Quantity.BUTT_INERTIA) + off * KG_CM2_PER_GRAM);
-            }
-            least = Math.min(least, sum);
         }
-        return least;
+
+        private double at(List<HeadMass.Option> options, double lackG) {
+            double least = Double.POSITIVE_INFINITY;
+            CostTerms terms = search.terms;
+            for (HeadMass.Option option : options) {
+                double off = option.addedG() - lackG;
+                double sum = option.effort();
+                if (terms.counts(Quantity.SWING_WEIGHT)) {
+                    sum += terms.of(Quantity.SWING_WEIGHT, terms.want(Quantity.SWING_WEIGHT) + off * POINTS_PER_GRAM);
+                }
+                if (terms.counts(Quantity.BUTT_INERTIA)) {
+                    sum += terms.of(Quantity.BUTT_INERTIA, terms.want(Quantity.BUTT_INERTIA) + off * KG_CM2_PER_GRAM);
+                }
+                least = Math.min(least, sum);
+            }
+            return least;
+        }
+
+        double cost(double lackG) {
+            int k = (int) Math.round((lackG - FROM_G) / STEP_G);
+            return cost[Math.max(0, Math.min(POINTS - 1, k))];
+        }
     }
 }

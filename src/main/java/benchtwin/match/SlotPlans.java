@@ -32,8 +32,8 @@ public final class SlotPlans {
     private final Screening screening;
     private final TwinModel twin;
     private final PlanSearch search;
-    private final List<Head> heads = new ArrayList<>();
-    private final List<Shaft> shafts = new ArrayList<>();
+    private final List<Head> heads;
+    private final List<Shaft> shafts;
     private final Map<String, Integer> ruledOut = new TreeMap<>();
 
     /**
@@ -49,14 +49,18 @@ public final class SlotPlans {
         this.screening = new Screening(wanted, inventory, true);
         this.twin = new TwinModel(Optional.empty(), Keep.NONE, wanted.condition(), wanted.reading());
         this.search = search(wanted.target());
+        List<Head> usableHeads = new ArrayList<>();
+        List<Shaft> usableShafts = new ArrayList<>();
         for (Head head : inventory.heads()) {
             Optional<String> why = screening.whyNot(head).or(() -> promised(head.keeping().reservedFor()));
-            why.ifPresentOrElse(reason -> ruledOut.merge("head: " + reason, 1, Integer::sum), () -> heads.add(head));
+            why.ifPresentOrElse(reason -> ruledOut.merge("head: " + reason, 1, Integer::sum), () -> usableHeads.add(head));
         }
         for (Shaft shaft : inventory.shafts()) {
             Optional<String> why = screening.whyNot(shaft).or(() -> promised(shaft.keeping().reservedFor()));
-            why.ifPresentOrElse(reason -> ruledOut.merge("shaft: " + reason, 1, Integer::sum), () -> shafts.add(shaft));
+            why.ifPresentOrElse(reason -> ruledOut.merge("shaft: " + reason, 1, Integer::sum), () -> usableShafts.add(shaft));
         }
+        this.heads = List.copyOf(usableHeads);
+        this.shafts = List.copyOf(usableShafts);
     }
 
     private PlanSearch search(Target target) {
@@ -84,7 +88,7 @@ public final class SlotPlans {
      * @return in stock order
      */
     public List<Head> heads() {
-        return List.copyOf(heads);
+        return heads;
     }
 
     /**
@@ -92,7 +96,7 @@ public final class SlotPlans {
      * @return in stock order
      */
     public List<Shaft> shafts() {
-        return List.copyOf(shafts);
+        return shafts;
     }
 
     /**

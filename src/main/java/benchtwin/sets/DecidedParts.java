@@ -32,11 +32,15 @@ final class DecidedParts {
         return Optional.ofNullable(byClub.get(List.of(club.player(), club.club())));
     }
 
-    /** Whether a club may be built of these. */
-    boolean allow(WantedClub club, String head, String shaft) {
+    /** Whether a club may have this head. */
+    boolean allowHead(WantedClub club, String head) {
         List<String> key = List.of(club.player(), club.club());
-        Optional<SetPin> pin = of(club);
-        return clubOfHead.getOrDefault(head, key).equals(key) && clubOfShaft.getOrDefault(shaft, key).equals(key)
-            && pin.flatMap(SetPin::head).orElse(head).equals(head) && pin.flatMap(SetPin::shaft).orElse(shaft).equals(shaft);
+        return clubOfHead.getOrDefault(head, key).equals(key) && of(club).flatMap(SetPin::head).orElse(head).equals(head);
+    }
+
+    /** Whether a club may have this shaft. */
+    boolean allowShaft(WantedClub club, String shaft) {
+        List<String> key = List.of(club.player(), club.club());
+        return clubOfShaft.getOrDefault(shaft, key).equals(key) && of(club).flatMap(SetPin::shaft).orElse(shaft).equals(shaft);
     }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Chooses which head and shaft pairs of a group are worth working out, by their rough costs. A group that must share models
@@ -74,29 +75,44 @@ final class OptionChoice {
     }
 
     private List<Models> bestModels() {
-        Map<List<String>, double[]> least = new TreeMap<>(Comparator.comparing((List<String> key) -> key.get(0))
-            .thenComparing(key -> key.get(1)));
-        for (int i = 0; i < slots.size(); i++) {
-            WantedSlot slot = slots.get(i);
-            List<Head> heads = slot.plans().heads();
-            List<Shaft> shafts = slot.plans().shafts();
-            for (int h = 0; h < heads.size(); h++) {
-                for (int s = 0; s < shafts.size(); s++) {
-                    double cost = slot.roughCost(h, s);
-                    if (cost < LEFT_OUT) {
-                        double[] row = least.computeIfAbsent(List.of(heads.get(h).model(), shafts.get(s).model()), key -> {
-                            double[] none = new double[slots.size()];
-                            Arrays.fill(none, LEFT_OUT);
-                            return none;
-                        });
-                        row[i] = Math.min(row[i], cost);
-                    }
+        Map<String, Integer> headModels = numbered(slots.stream().flatMap(slot -> slot.plans().heads().stream()).map(Head::model));
+        Map<String, Integer> shaftModels = numbered(slots.stream().flatMap(slot -> slot.plans().shafts().stream())
+            .map(Shaft::model));
+        double[][] sum = new double[headModels.size()][shaftModels.size()];
+        for (WantedSlot slot : slots) {
+            double[][] least = new double[headModels.size()][shaftModels.size()];
+            for (double[] row : least) {
+                Arrays.fill(row, LEFT_OUT);
+            }
+            int[] headModel = slot.plans().heads().stream().mapToInt(head -> headModels.get(head.model())).toArray();
+            int[] shaftModel = slot.plans().shafts().stream().mapToInt(shaft -> shaftModels.get(shaft.model())).toArray();
+            for (int h = 0; h < headModel.length; h++) {
+                for (int s = 0; s < shaftModel.length; s++) {
+                    double[] row = least[headModel[h]];
+                    row[shaftModel[s]] = Math.min(row[shaftModel[s]], slot.roughCost(h, s));
+                }
+            }
+            for (int h = 0; h < least.length; h++) {
+                for (int s = 0; s < least[h].length; s++) {
+                    sum[h][s] += least[h][s];
                 }
             }
         }
-        return least.entrySet().stream()
-            .map(entry -> new Models(entry.getKey().get(0), entry.getKey().get(1), Arrays.stream(entry.getValue()).sum()))
+        List<Models> all = new ArrayList<>();
+        headModels.forEach((head, h) -> shaftModels.forEach((shaft, s) -> all.add(new Models(head, shaft, sum[h][s]))));
+        return all.stream().filter(models -> models.cost() < LEFT_OUT * slots.size())
             .sorted(Comparator.comparingDouble(Models::cost)).limit(MODEL_PAIRS).toList();
+    }
+
+    /** Names in order, numbered from 0. */
+    private static Map<String, Integer> numbered(Stream<String> names) {
+        Map<String, Integer> numbers = new TreeMap<>();
+        names.forEach(name -> numbers.put(name, 0));
+        int next = 0;
+        for (Map.Entry<String, Integer> entry : numbers.entrySet()) {
+            entry.setValue(next++);
+        }
+        return numbers;
     }
 
     /**

@@ -30,12 +30,14 @@ final class WantedSlot {
     private final WantedClub club;
     private final Target target;
     private final SlotPlans plans;
-    private final DecidedParts pins;
+    private final boolean pinned;
+    private final boolean[] headAllowed;
+    private final boolean[] shaftAllowed;
     private SlotEstimates estimates;
 
     WantedSlot(int index, WantedClub club, Target target, Optional<Grip> grip, Inventory inventory, ShopSettings shop,
                GripFactor factor, DecidedParts pins) {
-        this.pins = pins;
+        this.pinned = pins.of(club).isPresent();
         this.index = index;
         this.club = club;
         this.target = target;
@@ -44,6 +46,14 @@ final class WantedSlot {
             AddedMasses.ONE_LAYER, target, FrequencyCondition.BARE, target.reading(), Optional.empty(),
             new Assemblies(factor), List.of());
         this.plans = new SlotPlans(favourite, inventory, shop);
+        this.headAllowed = new boolean[plans.heads().size()];
+        for (int h = 0; h < headAllowed.length; h++) {
+            headAllowed[h] = pins.allowHead(club, plans.heads().get(h).tag());
+        }
+        this.shaftAllowed = new boolean[plans.shafts().size()];
+        for (int s = 0; s < shaftAllowed.length; s++) {
+            shaftAllowed[s] = pins.allowShaft(club, plans.shafts().get(s).tag());
+        }
     }
 
     int index() {
@@ -72,12 +82,11 @@ final class WantedSlot {
         if (estimates == null) {
             estimates = plans.estimates();
         }
-        return pins.allow(club, plans.heads().get(head).tag(), plans.shafts().get(shaft).tag())
-            ? estimates.cost(head, shaft) : Double.POSITIVE_INFINITY;
+        return headAllowed[head] && shaftAllowed[shaft] ? estimates.cost(head, shaft) : Double.POSITIVE_INFINITY;
     }
 
     boolean isPinned() {
-        return pins.of(club).isPresent();
+        return pinned;
     }
 
     /** What its swing is held in: butt inertia where the target names one, else swing weight. */

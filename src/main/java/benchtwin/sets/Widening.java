@@ -1,16 +1,15 @@
 package benchtwin.sets;
 
-import benchtwin.club.Head;
-import benchtwin.club.Shaft;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Looks, among the pairs that were not worked out, for those that now promise better than what a club has: the search has
@@ -44,7 +43,7 @@ final class Widening {
         List<Set<OptionChoice.Pair>> more = new ArrayList<>();
         tables.slots().forEach(slot -> more.add(new LinkedHashSet<>()));
         for (SlotGroup group : model.groups()) {
-            Set<List<Integer>> models = group.sameModels() ? models(group) : Set.of();
+            Set<Long> models = group.sameModels() ? models(group) : Set.of();
             for (int slot : group.slots()) {
                 promising(tables.slots().get(slot), group.sameModels(), models, more.get(slot));
             }
@@ -56,20 +55,46 @@ final class Widening {
     }
 
     /** Pairs of models the group has options of. */
-    private Set<List<Integer>> models(SlotGroup group) {
-        Set<List<Integer>> models = new HashSet<>();
+    private Set<Long> models(SlotGroup group) {
+        Set<Long> models = new HashSet<>();
         for (int slot : group.slots()) {
             for (Option option : model.options(slot)) {
-                models.add(List.of(model.headModel(option.head()), model.shaftModel(option.shaft())));
+                models.add(models(model.headModel(option.head()), model.shaftModel(option.shaft())));
             }
         }
         return models;
     }
 
-    private double priced(WantedSlot slot, int head, int shaft) {
-        double price = prices.head()[tables.index(slot.plans().heads().get(head))]
-            + prices.shaft()[tables.index(slot.plans().shafts().get(shaft))];
-        return slot.roughCost(head, shaft) + price / SetTables.MILLION;
+    /** A slot's parts with their prices in squared tolerances and their models' numbers. */
+    private final class Priced {
+        private final WantedSlot slot;
+        private final double[] headPrice;
+        private final double[] shaftPrice;
+        private final int[] headModel;
+        private final int[] shaftModel;
+
+        Priced(WantedSlot slot) {
+            this.slot = slot;
+            int[] heads = slot.plans().heads().stream().mapToInt(tables::index).toArray();
+            int[] shafts = slot.plans().shafts().stream().mapToInt(tables::index).toArray();
+            headPrice = Arrays.stream(heads).mapToDouble(h -> prices.head()[h] / SetTables.MILLION).toArray();
+            shaftPrice = Arrays.stream(shafts).mapToDouble(s -> prices.shaft()[s] / SetTables.MILLION).toArray();
+            headModel = Arrays.stream(heads).map(model::headModel).toArray();
+            shaftModel = Arrays.stream(shafts).map(model::shaftModel).toArray();
+        }
+
+        double cost(int head, int shaft) {
+            return slot.roughCost(head, shaft) + headPrice[head] + shaftPrice[shaft];
+        }
+
+        /** One number for a pair of models. */
+        long models(int head, int shaft) {
+            return Widening.models(headModel[head], shaftModel[shaft]);
+        }
+    }
+
+    private static long models(int head, int shaft) {
+        return ((long) head << Integer.SIZE) | shaft;
     }
 
     private double budget(int slot) {
@@ -80,18 +105,18 @@ final class Widening {
     private record Promising(OptionChoice.Pair pair, double cost) {
     }
 
-    private void promising(WantedSlot slot, boolean sameModels, Set<List<Integer>> models, Set<OptionChoice.Pair> into) {
+    private void promising(WantedSlot slot, boolean sameModels, Set<Long> models, Set<OptionChoice.Pair> into) {
         double budget = budget(slot.index());
-        List<Head> heads = slot.plans().heads();
-        List<Shaft> shafts = slot.plans().shafts();
+        Priced priced = new Priced(slot);
         List<Promising> found = new ArrayList<>();
-        for (int h = 0; h < heads.size(); h++) {
-            for (int s = 0; s < shafts.size(); s++) {
-                double cost = priced(slot, h, s);
-                OptionChoice.Pair pair = new OptionChoice.Pair(h, s);
-                if (cost < budget && !tables.isKnown(slot, pair)
-                    && (!sameModels || models.contains(modelsOf(heads.get(h), shafts.get(s))))) {
-                    found.add(new Promising(pair, cost));
+        for (int h = 0; h < priced.headPrice.length; h++) {
+            for (int s = 0; s < priced.shaftPrice.length; s++) {
+                double cost = priced.cost(h, s);
+                if (cost < budget && (!sameModels || models.contains(priced.models(h, s)))) {
+                    OptionChoice.Pair pair = new OptionChoice.Pair(h, s);
+                    if (!tables.isKnown(slot, pair)) {
+                        found.add(new Promising(pair, cost));
+                    }
                 }
             }
         }
@@ -99,43 +124,39 @@ final class Widening {
             .limit(plan[slot.index()] == null ? MOST_EMPTY : MOST).forEach(p -> into.add(p.pair()));
     }
 
-    private List<Integer> modelsOf(Head head, Shaft shaft) {
-        return List.of(model.headModel(tables.index(head)), model.shaftModel(tables.index(shaft)));
-    }
-
-    /** A head model and a shaft model. */
-    private record Models(String head, String shaft) {
-    }
-
     /** Pairs of models the group has no option of, whose cheapest pairs together promise better than the group's own. */
-    private void otherModels(SlotGroup group, Set<List<Integer>> known, List<Set<OptionChoice.Pair>> more) {
-        Map<Models, double[]> least = new LinkedHashMap<>();
+    private void otherModels(SlotGroup group, Set<Long> known, List<Set<OptionChoice.Pair>> more) {
+        Map<Long, double[]> least = new TreeMap<>();
+        Map<Long, String[]> names = new HashMap<>();
         int n = group.slots().size();
         double budget = 0;
         for (int i = 0; i < n; i++) {
             WantedSlot slot = tables.slots().get(group.slots().get(i));
+            Priced priced = new Priced(slot);
             budget += budget(slot.index());
-            List<Head> heads = slot.plans().heads();
-            List<Shaft> shafts = slot.plans().shafts();
-            for (int h = 0; h < heads.size(); h++) {
-                for (int s = 0; s < shafts.size(); s++) {
-                    double cost = priced(slot, h, s);
-                    if (!Double.isInfinite(cost) && !known.contains(modelsOf(heads.get(h), shafts.get(s)))) {
-                        double[] row = least.computeIfAbsent(new Models(heads.get(h).model(), shafts.get(s).model()), key -> {
+            for (int h = 0; h < priced.headPrice.length; h++) {
+                for (int s = 0; s < priced.shaftPrice.length; s++) {
+                    double cost = priced.cost(h, s);
+                    long key = priced.models(h, s);
+                    if (!Double.isInfinite(cost) && !known.contains(key)) {
+                        double[] row = least.computeIfAbsent(key, k -> {
                             double[] none = new double[n];
                             Arrays.fill(none, Double.POSITIVE_INFINITY);
                             return none;
                         });
                         row[i] = Math.min(row[i], cost);
+                        if (!names.containsKey(key)) {
+                            names.put(key, new String[] {slot.plans().heads().get(h).model(), slot.plans().shafts().get(s).model()});
+                        }
                     }
                 }
             }
         }
-        for (Map.Entry<Models, double[]> entry : least.entrySet()) {
+        for (Map.Entry<Long, double[]> entry : least.entrySet()) {
             if (Arrays.stream(entry.getValue()).sum() < budget) {
+                String[] models = names.get(entry.getKey());
                 for (int slot : group.slots()) {
-                    more.get(slot).addAll(OptionChoice.ofModels(tables.slots().get(slot), entry.getKey().head(),
-                        entry.getKey().shaft()));
+                    more.get(slot).addAll(OptionChoice.ofModels(tables.slots().get(slot), models[0], models[1]));
                 }
             }
         }
