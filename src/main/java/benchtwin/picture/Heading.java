@@ -1,5 +1,7 @@
 package benchtwin.picture;
 
+import java.awt.Font;
+
 /** The top of a picture: what to see, and what the marks mean. */
 final class Heading {
 
@@ -9,7 +11,11 @@ final class Heading {
     private final Legend legend;
 
     Heading(String title, Legend legend) {
-        this.title = TextBlock.of(title, Look.LARGE, Look.WIDTH_PX - 2.0 * Look.MARGIN_PX);
+        this(title, Look.LARGE, legend);
+    }
+
+    Heading(String title, Font font, Legend legend) {
+        this.title = TextBlock.of(title, font, Look.WIDTH_PX - 2.0 * Look.MARGIN_PX);
         this.legend = legend;
     }
 

@@ -17,6 +17,8 @@ final class Look {
     static final Color QUIET = new Color(0x5E5A54);
     static final Color ACCENT = new Color(0x0B6259);
     static final Color BAND = new Color(0xD5E5E1);
+    /** Out of tolerance; a shape says it too. */
+    static final Color STOP = new Color(0x9B2117);
 
     static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 18);
     static final Font STRONG = new Font(Font.SANS_SERIF, Font.BOLD, 18);

@@ -5,12 +5,23 @@ import java.awt.Graphics2D;
 import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /** The marks of the bench sheet. Coordinates are px, x to the right and y down. */
 final class Marks {
 
+    /** From the middle to the end of the target's tick. */
+    static final double TARGET_TICK_PX = 14;
+    /** From the middle to the far side of a dot, an arrow or a diamond, and a little more. */
+    static final double REACH_PX = 11;
+
     private static final double CAP_PX = 6;
+    private static final double TARGET_BOX_PX = 9;
+    private static final double DIAMOND_PX = 8;
+    private static final double POINT_PX = 10;
+    private static final double BACK_PX = 5;
+    private static final double WING_PX = 8;
 
     private Marks() {
     }
@@ -75,6 +86,47 @@ final class Marks {
     static void clear(Graphics2D g, Color ground, double x, double y, double widthPx, double heightPx) {
         g.setPaint(ground);
         g.fill(new Rectangle2D.Double(x, y, widthPx, heightPx));
+    }
+
+    /** A value past its tolerance, about its place: a triangle that points the way it is off; one step is 1 or −1. */
+    static void arrow(Graphics2D g, double x, double y, int stepX, int stepY) {
+        g.setPaint(Look.STOP);
+        g.fill(shape(x + POINT_PX * stepX, y + POINT_PX * stepY,
+            x - BACK_PX * stepX - WING_PX * stepY, y - BACK_PX * stepY - WING_PX * stepX,
+            x - BACK_PX * stepX + WING_PX * stepY, y - BACK_PX * stepY + WING_PX * stepX));
+    }
+
+    /** A target that nothing was built for. */
+    static void openDiamond(Graphics2D g, double x, double y) {
+        Path2D diamond = shape(x - DIAMOND_PX, y, x, y - DIAMOND_PX, x + DIAMOND_PX, y, x, y + DIAMOND_PX);
+        g.setPaint(Look.PAPER);
+        g.fill(diamond);
+        g.setPaint(Look.INK);
+        g.setStroke(Look.MARK);
+        g.draw(diamond);
+    }
+
+    /** A target with its tolerance, upright. */
+    static void targetUp(Graphics2D g, double x, double targetY, double topY, double bottomY) {
+        bandAcross(g, x - TARGET_BOX_PX, x + TARGET_BOX_PX, topY, bottomY);
+        line(g, Look.INK, Look.MARK, x - TARGET_TICK_PX, targetY, x + TARGET_TICK_PX, targetY);
+    }
+
+    /** The same lying down. */
+    static void targetAcross(Graphics2D g, double targetX, double leftX, double rightX, double y) {
+        band(g, leftX, rightX, y - TARGET_BOX_PX, y + TARGET_BOX_PX);
+        line(g, Look.INK, Look.MARK, targetX, y - TARGET_TICK_PX, targetX, y + TARGET_TICK_PX);
+    }
+
+    /** A closed shape through places given as x, y, x, y and so on. */
+    private static Path2D shape(double... places) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(places[0], places[1]);
+        for (int i = 2; i < places.length; i += 2) {
+            path.lineTo(places[i], places[i + 1]);
+        }
+        path.closePath();
+        return path;
     }
 
     private static Ellipse2D circle(double x, double y, double radius) {

@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.text.NumberFormat;
 import java.util.Locale;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.ui.RectangleEdge;
@@ -53,6 +54,18 @@ final class Scale {
         axis.setTickMarkOutsideLength(6);
         axis.setAxisLinePaint(Look.INK);
         axis.setAxisLineStroke(Look.RULE);
+    }
+
+    /** The same scale with its largest value first: at the left, or at the bottom. */
+    Scale largestFirst() {
+        axis.setInverted(true);
+        return this;
+    }
+
+    /** The same scale with its ticks written otherwise than as plain numbers. */
+    Scale ticksAs(NumberFormat format) {
+        axis.setNumberFormatOverride(format);
+        return this;
     }
 
     /** Where a value stands, px from the left or from the top of the sheet. */

@@ -43,6 +43,13 @@ record TextBlock(List<String> lines, Font font, double widthPx) {
         return new TextBlock(List.of(text), font, widthPx(text, font));
     }
 
+    /** Several texts below each other, each broken to the width by itself. */
+    static TextBlock stacked(List<String> texts, Font font, double atMostPx) {
+        List<TextBlock> blocks = texts.stream().map(text -> of(text, font, atMostPx)).toList();
+        return new TextBlock(blocks.stream().flatMap(block -> block.lines().stream()).toList(), font,
+            blocks.stream().mapToDouble(TextBlock::widthPx).max().orElse(0));
+    }
+
     static double widthPx(String text, Font font) {
         return font.getStringBounds(text, Look.MEASURE).getWidth();
     }

@@ -25,6 +25,8 @@ class ContrastTest {
             Arguments.of("notes on paper", Look.QUIET, Look.PAPER, TEXT),
             Arguments.of("dots and moves on paper", Look.ACCENT, Look.PAPER, MARK),
             Arguments.of("dots and moves on the band", Look.ACCENT, Look.BAND, MARK),
+            Arguments.of("out of tolerance on paper", Look.STOP, Look.PAPER, MARK),
+            Arguments.of("out of tolerance on the band", Look.STOP, Look.BAND, MARK),
             Arguments.of("edges of the band, whiskers", Look.INK, Look.BAND, MARK),
             Arguments.of("default shape on paper", Look.QUIET, Look.PAPER, MARK),
             Arguments.of("default shape and rungs on the band", Look.QUIET, Look.BAND, MARK));

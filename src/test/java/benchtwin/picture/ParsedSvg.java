@@ -1,20 +1,28 @@
 package benchtwin.picture;
 
 import java.awt.Font;
+import java.awt.geom.Rectangle2D;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** An SVG read back by the JDK's XML parser, which refuses whatever is not well formed. */
 final class ParsedSvg {
+
+    private static final Pattern MOVED_DOWN = Pattern.compile("translate\\(0,\\s*(-?[\\d.]+)\\)");
+    private static final Pattern CORNER = Pattern.compile("[ML]\\s*(-?[\\d.]+)[ ,](-?[\\d.]+)");
 
     private final Element root;
 
@@ -78,6 +86,11 @@ final class ParsedSvg {
 
     /** The axis read as a person reads it: the labels' numbers against the tick marks' places. */
     Ruler ruler(String part, boolean across) {
+        return ruler(part, across, text -> Double.parseDouble(text.replace('−', '-')));
+    }
+
+    /** The same where the labels are not plain numbers. */
+    Ruler ruler(String part, boolean across, ToDoubleFunction<String> number) {
         String along = across ? "x" : "y";
         List<Double> places = new ArrayList<>();
         for (Element line : in(part, "line")) {
@@ -87,7 +100,7 @@ final class ParsedSvg {
             }
         }
         List<Double> values = in(part, "text").stream()
-            .map(text -> Double.parseDouble(text.getTextContent().replace('−', '-'))).toList();
+            .map(text -> number.applyAsDouble(text.getTextContent())).toList();
         return new Ruler(values, places);
     }
 
@@ -96,6 +109,38 @@ final class ParsedSvg {
         boolean bold = inherited(text, "font-weight").equals("bold");
         return new Font(Font.SANS_SERIF, bold ? Font.BOLD : Font.PLAIN,
             Integer.parseInt(inherited(text, "font-size").replace("px", "")));
+    }
+
+    /** Where a text stands on the sheet: from the top of its capitals to the foot of its descenders, px. */
+    static Rectangle2D box(Element text) {
+        Font font = font(text);
+        double height = 0.95 * font.getSize();
+        return new Rectangle2D.Double(number(text, "x"), number(text, "y") + offsetY(text) - 0.75 * font.getSize(),
+            TextBlock.widthPx(text.getTextContent(), font), height);
+    }
+
+    /** How far the groups around it move it down. */
+    static double offsetY(Element element) {
+        double down = 0;
+        for (Node at = element; at instanceof Element group; at = at.getParentNode()) {
+            Matcher move = MOVED_DOWN.matcher(group.getAttribute("transform"));
+            if (move.matches()) {
+                down += Double.parseDouble(move.group(1));
+            } else if (group.hasAttribute("transform")) {
+                throw new AssertionError("moved otherwise than down: " + group.getAttribute("transform"));
+            }
+        }
+        return down;
+    }
+
+    /** The corners of a path of straight lines. */
+    static List<double[]> corners(Element path) {
+        List<double[]> corners = new ArrayList<>();
+        Matcher matcher = CORNER.matcher(path.getAttribute("d"));
+        while (matcher.find()) {
+            corners.add(new double[] {Double.parseDouble(matcher.group(1)), Double.parseDouble(matcher.group(2))});
+        }
+        return corners;
     }
 
     private static String inherited(Element element, String attribute) {
