@@ -1,7 +1,6 @@
 package benchtwin.club;
 
 import benchtwin.measure.Units;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -33,10 +32,10 @@ public record SetTargets(List<WantedClub> clubs, List<Line> lines) {
             }
         }
         for (WantedClub club : clubs) {
-            for (Optional<String> line : List.of(club.frequencyLine(), club.swingLine())) {
-                if (line.isPresent() && !names.contains(line.get())) {
+            for (String line : club.lineNames()) {
+                if (!names.contains(line)) {
                     throw new IllegalArgumentException(
-                        "%s of %s: there is no line %s".formatted(club.club(), club.player(), line.get()));
+                        "%s of %s: there is no line %s".formatted(club.club(), club.player(), line));
                 }
             }
         }
@@ -71,13 +70,10 @@ public record SetTargets(List<WantedClub> clubs, List<Line> lines) {
     /**
      * The lines a club lies on.
      * @param club one of the clubs
-     * @return its frequency line, then its swing line, those it has
+     * @return its frequency line, then its swing line, then its loft line, those it has
      */
     public List<Line> linesOf(WantedClub club) {
-        List<Line> found = new ArrayList<>();
-        club.frequencyLine().flatMap(this::line).ifPresent(found::add);
-        club.swingLine().flatMap(this::line).ifPresent(found::add);
-        return found;
+        return club.lineNames().stream().flatMap(name -> line(name).stream()).toList();
     }
 
     /**

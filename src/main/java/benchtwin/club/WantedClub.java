@@ -3,8 +3,10 @@ package benchtwin.club;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One club of a set that is to be built. Player and club together name it.
@@ -18,6 +20,7 @@ import java.util.Optional;
  * @param target        what its row names, with tolerances and weights; empty when everything comes from lines
  * @param frequencyLine name of the line its frequency lies on, if any
  * @param swingLine     name of the line its swing weight or butt inertia lies on, if any
+ * @param loftLine      name of the line its loft lies on, if any
  * @param priority      1, the most urgent, to 9
  * @param neededBy      the day it is needed, if there is one
  * @param keeping       note and columns the program does not know
@@ -25,8 +28,9 @@ import java.util.Optional;
  */
 public record WantedClub(String player, String club, Category category, Optional<String> number, Hand hand,
                          Optional<String> group, GroupRule groupRule, Optional<Target> target,
-                         Optional<String> frequencyLine, Optional<String> swingLine, int priority,
-                         Optional<LocalDate> neededBy, Keeping keeping, Map<Quantity, Margin> lineMargins) {
+                         Optional<String> frequencyLine, Optional<String> swingLine, Optional<String> loftLine,
+                         int priority, Optional<LocalDate> neededBy, Keeping keeping,
+                         Map<Quantity, Margin> lineMargins) {
 
     /** The most urgent. */
     public static final int FIRST_PRIORITY = 1;
@@ -42,7 +46,7 @@ public record WantedClub(String player, String club, Category category, Optional
         if (player.isBlank() || club.isBlank()) {
             throw new IllegalArgumentException("a wanted club needs a player and a name");
         }
-        if (target.isEmpty() && frequencyLine.isEmpty() && swingLine.isEmpty()) {
+        if (target.isEmpty() && frequencyLine.isEmpty() && swingLine.isEmpty() && loftLine.isEmpty()) {
             throw new IllegalArgumentException("%s of %s: nothing is wanted of it".formatted(club, player));
         }
         if (priority < FIRST_PRIORITY || priority > LAST_PRIORITY) {
@@ -52,7 +56,7 @@ public record WantedClub(String player, String club, Category category, Optional
     }
 
     /**
-     * A club whose lines are met with the default tolerances.
+     * A club on no loft line, whose other lines are met with the default tolerances.
      * @param player        for whom
      * @param club          its name within the set
      * @param category      driver to putter
@@ -71,8 +75,16 @@ public record WantedClub(String player, String club, Category category, Optional
                       Optional<String> group, GroupRule groupRule, Optional<Target> target,
                       Optional<String> frequencyLine, Optional<String> swingLine, int priority,
                       Optional<LocalDate> neededBy, Keeping keeping) {
-        this(player, club, category, number, hand, group, groupRule, target, frequencyLine, swingLine, priority, neededBy,
-            keeping, Map.of());
+        this(player, club, category, number, hand, group, groupRule, target, frequencyLine, swingLine, Optional.empty(),
+            priority, neededBy, keeping, Map.of());
+    }
+
+    /**
+     * The lines it names.
+     * @return frequency line, swing line and loft line, those it has
+     */
+    public List<String> lineNames() {
+        return Stream.of(frequencyLine, swingLine, loftLine).flatMap(Optional::stream).toList();
     }
 
     /**

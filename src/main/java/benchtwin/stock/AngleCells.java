@@ -30,10 +30,15 @@ final class AngleCells {
         return Stream.of("loft_deg", "lie_deg", "face_deg", "bounce_deg").anyMatch(row::has);
     }
 
+    /** Whether it is an iron, a wedge or a putter. */
+    static boolean isReadByTheEdge(Optional<Category> category) {
+        return category.filter(known -> known == Category.IRON || known == Category.WEDGE
+            || known == Category.PUTTER).isPresent();
+    }
+
     /** As written; irons, wedges and putters are read by the edge, a wood has to say. */
     static AngleReading reading(Row row, Optional<Category> category) {
-        boolean edgeOnly = category.filter(known -> known == Category.IRON || known == Category.WEDGE
-            || known == Category.PUTTER).isPresent();
+        boolean edgeOnly = isReadByTheEdge(category);
         boolean woodOnly = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();
         AngleReading usual = edgeOnly ? AngleReading.EDGE : AngleReading.SOLED;
         Optional<AngleReading> written = row.word("reading", AngleReading.class);

@@ -60,7 +60,7 @@ final class LineCheck {
         if (lines != null && clubs.rows() > 0) {
             lines.items().stream().filter(line -> !namedSomewhere.contains(line.value().name()))
                 .forEach(line -> line.row().warn("line", "is used by no club of " + clubs.file(),
-                    "its name under frequency_line or swing_line"));
+                    "its name under frequency_line, swing_line or loft_line"));
         }
         return uses;
     }

@@ -8,7 +8,8 @@ import java.util.Optional;
 /** The columns of set-targets.csv that name a line, and what such a line may run through. */
 enum LineColumn {
     FREQUENCY("frequency_line", List.of(Quantity.FREQUENCY)),
-    SWING("swing_line", List.of(Quantity.SWING_WEIGHT, Quantity.BUTT_INERTIA));
+    SWING("swing_line", List.of(Quantity.SWING_WEIGHT, Quantity.BUTT_INERTIA)),
+    LOFT("loft_line", List.of(Quantity.LOFT));
 
     private final String column;
     private final List<Quantity> quantities;
@@ -28,6 +29,10 @@ enum LineColumn {
 
     /** The line a club names in this column. */
     Optional<String> of(WantedClub club) {
-        return this == FREQUENCY ? club.frequencyLine() : club.swingLine();
+        return switch (this) {
+            case FREQUENCY -> club.frequencyLine();
+            case SWING -> club.swingLine();
+            case LOFT -> club.loftLine();
+        };
     }
 }

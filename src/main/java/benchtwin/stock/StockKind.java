@@ -76,7 +76,7 @@ public enum StockKind {
         may("lie_deg", "62.5"), may("face_deg", "-0.5"), may("reading", "edge"), may("bounce_deg", "5"),
         may("length_in", "37"), may("swing_weight", "D2.4"), may("butt_inertia_kg_cm2", "2650"),
         may("frequency_cpm", "300"), may("frequency_line", "irons"), may("swing_line", "even"),
-        may("total_mass_g", "430"), may("loft_tol_deg", "0.25"), may("loft_weight", "1"), may("lie_tol_deg", "0.25"),
+        may("loft_line", "gaps"), may("total_mass_g", "430"), may("loft_tol_deg", "0.25"), may("loft_weight", "1"), may("lie_tol_deg", "0.25"),
         may("lie_weight", "1"), may("face_tol_deg", "0.5"), may("face_weight", "1"), may("bounce_tol_deg", "0.5"),
         may("bounce_weight", "0.5"), may("length_tol_in", "1/16"), may("length_weight", "1"),
         may("swing_weight_tol_points", "0.5"), may("swing_weight_weight", "1"), may("butt_inertia_tol_kg_cm2", "10"),

@@ -23,6 +23,8 @@ import java.util.OptionalDouble;
 /** Reads set-targets.csv, and remembers every row, so that one with a fault still counts as a club of its set. */
 final class WantedClubRows {
 
+    private static final String LOFT_LINE = LineColumn.LOFT.column();
+
     private final List<Row> seen = new ArrayList<>();
 
     /** Every row read so far, good or not, in file order. */
@@ -50,13 +52,17 @@ final class WantedClubRows {
         int priority = measures.whole("priority").orElse(WantedClub.DEFAULT_PRIORITY);
         Optional<LocalDate> neededBy = row.date("needed_by");
         refuseEmpty(row, wanted);
+        if (wanted.isEmpty() && row.has(LOFT_LINE) && !isSureToBe(reading, category)) {
+            row.fault("reading", "stands beside a loft line and no value of the row's own",
+                "a value besides, such as lie_deg or length_in");
+        }
         if (!row.isGood()) {
             return Optional.empty();
         }
         return Optional.of(new WantedClub(player, club, category.orElseThrow(), row.text("number"), hand.orElseThrow(),
             row.text("group"), rule.orElse(GroupRule.PREFER),
             wanted.isEmpty() ? Optional.empty() : Optional.of(new Target(reading, wanted)),
-            row.text("frequency_line"), row.text("swing_line"), priority, neededBy,
+            row.text("frequency_line"), row.text("swing_line"), row.text(LOFT_LINE), priority, neededBy,
             new Keeping(Optional.empty(), Optional.empty(), row.text("note"), row.extra()), margins));
     }
 
@@ -68,7 +74,16 @@ final class WantedClubRows {
         } else if (category.isPresent() && !reading.isWood() && row.has("face_deg")) {
             row.fault("face_deg", "does not go with a club read by the edge", "a blank cell; only a wood has a face angle");
         }
+        if (row.has(LOFT_LINE) && !row.has("reading") && !AngleCells.areAny(row) && !AngleCells.isReadByTheEdge(category)) {
+            row.missing("reading", "how the loft of its line is read: soled or square"
+                + (category.equals(Optional.of(Category.HYBRID)) ? ", or edge" : ""));
+        }
         return reading;
+    }
+
+    /** Whether a club of the category is taken to be read so where its row names no value that keeps the reading. */
+    private static boolean isSureToBe(AngleReading reading, Optional<Category> category) {
+        return AngleCells.isReadByTheEdge(category) || reading == AngleReading.SOLED;
     }
 
     /** What the row names. Margins without a value of their own are kept for the line that gives it. */

@@ -86,8 +86,8 @@ class SetTargetsTest {
         WantedClub plain = club("A", "7", 37, "irons", "heft");
         WantedClub close = new WantedClub("A", "8", Category.IRON, Optional.of("8"), Hand.RIGHT, Optional.empty(),
             GroupRule.PREFER, Optional.of(new Target(AngleReading.EDGE, Map.of(Quantity.LENGTH, new Wanted(36.5 * 25.4, 2, 1),
-                Quantity.SWING_WEIGHT, new Wanted(33, 0.3, 1)))), Optional.of("irons"), Optional.of("even"), 1,
-            Optional.empty(), Keeping.UNRECORDED, Map.of(Quantity.FREQUENCY, new Margin(1, 0.5)));
+                Quantity.SWING_WEIGHT, new Wanted(33, 0.3, 1)))), Optional.of("irons"), Optional.of("even"),
+            Optional.empty(), 1, Optional.empty(), Keeping.UNRECORDED, Map.of(Quantity.FREQUENCY, new Margin(1, 0.5)));
         SetTargets sets = targets(plain, close);
         Target ofPlain = sets.targetOf(plain).orElseThrow();
         assertThat(ofPlain.of(Quantity.FREQUENCY)).contains(new Wanted(300, 2, 1));
@@ -98,6 +98,28 @@ class SetTargetsTest {
         assertThat(ofClose.of(Quantity.FREQUENCY).orElseThrow().tolerance()).isEqualTo(1);
         assertThat(ofClose.of(Quantity.FREQUENCY).orElseThrow().weight()).isEqualTo(0.5);
         assertThat(ofClose.of(Quantity.SWING_WEIGHT)).as("the row's own value").contains(new Wanted(33, 0.3, 1));
+    }
+
+    @Test
+    void loftFromAGapTableGivesWayToTheRowsOwn() {
+        Line gaps = new Line("gaps", Quantity.LOFT, "7", 34, 4, LinePer.CLUB);
+        WantedClub seven = onGaps("7", Map.of(), Map.of());
+        WantedClub eight = onGaps("8", Map.of(), Map.of(Quantity.LOFT, new Margin(0.5, 2)));
+        WantedClub nine = onGaps("9", Map.of(Quantity.LOFT, new Wanted(41, 0.25, 1)), Map.of());
+        SetTargets sets = new SetTargets(List.of(seven, eight, nine), List.of(gaps));
+        assertThat(eight.lineNames()).containsExactly("gaps");
+        assertThat(sets.linesOf(eight)).containsExactly(gaps);
+        assertThat(sets.targetOf(seven).orElseThrow().of(Quantity.LOFT)).contains(new Wanted(34, 0.25, 1));
+        assertThat(sets.targetOf(eight).orElseThrow().of(Quantity.LOFT)).contains(new Wanted(38, 0.5, 2));
+        assertThat(sets.targetOf(nine).orElseThrow().of(Quantity.LOFT)).contains(new Wanted(41, 0.25, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new SetTargets(List.of(seven), List.of()))
+            .withMessage("7 of A: there is no line gaps");
+    }
+
+    private static WantedClub onGaps(String name, Map<Quantity, Wanted> own, Map<Quantity, Margin> margins) {
+        return new WantedClub("A", name, Category.IRON, Optional.of(name), Hand.RIGHT, Optional.empty(), GroupRule.PREFER,
+            own.isEmpty() ? Optional.empty() : Optional.of(new Target(AngleReading.EDGE, own)), Optional.empty(),
+            Optional.empty(), Optional.of("gaps"), 3, Optional.empty(), Keeping.UNRECORDED, margins);
     }
 
     @Test

@@ -63,7 +63,7 @@ class SampleSetsTest {
         assertThat(SETS.clubs()).filteredOn(club -> club.category() == Category.IRON).allSatisfy(club -> {
             assertThat(club.group()).contains("irons");
             assertThat(club.groupRule()).isEqualTo(GroupRule.MUST);
-            assertThat(SETS.linesOf(club)).hasSize(2);
+            assertThat(SETS.linesOf(club)).hasSize(club.player().equals("M. Sandrow") ? 3 : 2);
         });
         assertThat(SETS.clubs()).filteredOn(club -> club.category() == Category.WEDGE)
             .allMatch(club -> club.groupRule() == GroupRule.PREFER && club.group().equals(Optional.of("wedges")));
@@ -81,6 +81,14 @@ class SampleSetsTest {
             .filter(club -> club.category() == Category.IRON)
             .map(club -> SETS.targetOf(club).orElseThrow().of(Quantity.FREQUENCY).orElseThrow().value()).toList())
             .as(player).isSorted().doesNotHaveDuplicates());
+    }
+
+    @Test
+    void onePlayerWantsEvenLoftGapsThroughTheIrons() {
+        List<WantedClub> irons = SETS.of("M. Sandrow").stream().filter(club -> club.category() == Category.IRON).toList();
+        assertThat(irons).allMatch(club -> club.loftLine().equals(Optional.of("even gaps")));
+        assertThat(irons).extracting(club -> SETS.targetOf(club).orElseThrow().of(Quantity.LOFT).orElseThrow().value())
+            .containsExactly(27.25, 31.5, 35.75, 40.0, 44.25);
     }
 
     @Test

@@ -69,7 +69,7 @@ final class SetWishes {
             .irons(HeadLines.SEDGE, "5", "PW", 0.3, "").wedges("Trowel", 0, "52", "56").rows);
         clubs.addAll(new SetWishes("M. Sandrow", RIGHT, 5, "", "light irons", "irons D1.5", -0.25, -0.3)
             .driver(10.6, 58.1, 0.3, 45.25, 236).fairway("5", 18.3, 58, -0.2, 41.75, 262).fairway("7", 21.6, 58.2, 0.6, 41.5, 264)
-            .hybrid("4", "", 21.7, 58.3, 0.2, 39.25, 275).irons(HeadLines.SEDGE, "6", "PW", 0, "")
+            .hybrid("4", "", 21.7, 58.3, 0.2, 39.25, 275).irons(HeadLines.SEDGE, "6", "PW", 0, "").evenGaps()
             .wedges("Trowel", -0.4, "52", "56").rows);
         return clubs;
     }
@@ -79,7 +79,8 @@ final class SetWishes {
         return List.of(line("firm irons", "frequency", "308", "9", "inch"),
             line("medium irons", "frequency", "307", "8.5", "inch"), line("light irons", "frequency", "303", "8", "inch"),
             line("irons by the club", "frequency", "309", "4.5", "club"), line("irons D2", "swing-weight", "D2", "0", "club"),
-            line("irons D1.5", "swing-weight", "D1.5", "0", "club"), line("irons even", "butt-inertia", "2660", "0", "club"));
+            line("irons D1.5", "swing-weight", "D1.5", "0", "club"), line("irons even", "butt-inertia", "2660", "0", "club"),
+            line("even gaps", "loft", "31.5", "4.25", "club"));
     }
 
     static Row line(String name, String quantity, String value, String slope, String per) {
@@ -113,7 +114,7 @@ final class SetWishes {
         rows.add(row(club, category, number, "", "").put("loft_deg", number(loftDeg)).put("lie_deg", number(lieDeg))
             .put("face_deg", faceDeg).put("reading", reading).put("bounce_deg", "").put("length_in", number(lengthIn))
             .put("swing_weight", swing).put("frequency_cpm", number(cpm)).put("frequency_line", "").put("swing_line", "")
-            .put("loft_tol_deg", category == Category.DRIVER ? "0.5" : "").put("frequency_tol_cpm", "3")
+            .put("loft_line", "").put("loft_tol_deg", category == Category.DRIVER ? "0.5" : "").put("frequency_tol_cpm", "3")
             .put("priority", Integer.toString(priority)).put("needed_by", neededBy).put("note", ""));
         return this;
     }
@@ -129,10 +130,17 @@ final class SetWishes {
                 .put("loft_deg", number(size.loftDeg() + weakerDeg)).put("lie_deg", number(size.lieDeg() + uprightDeg))
                 .put("face_deg", "").put("reading", "edge").put("bounce_deg", number(size.bounceDeg()))
                 .put("length_in", number(lengthIn)).put("swing_weight", "").put("frequency_cpm", "")
-                .put("frequency_line", ironLine).put("swing_line", swingLine).put("loft_tol_deg", loftTolDeg)
-                .put("frequency_tol_cpm", "").put("priority", Integer.toString(priority)).put("needed_by", neededBy)
-                .put("note", ""));
+                .put("frequency_line", ironLine).put("swing_line", swingLine).put("loft_line", "")
+                .put("loft_tol_deg", loftTolDeg).put("frequency_tol_cpm", "")
+                .put("priority", Integer.toString(priority)).put("needed_by", neededBy).put("note", ""));
         }
+        return this;
+    }
+
+    /** The irons' lofts from a gap table instead of the design. */
+    private SetWishes evenGaps() {
+        rows.stream().filter(row -> row.get("group").equals("irons"))
+            .forEach(row -> row.put("loft_deg", "").put("loft_line", "even gaps"));
         return this;
     }
 
@@ -148,7 +156,8 @@ final class SetWishes {
                 .put("loft_deg", number(Double.parseDouble(loft) + weakerDeg)).put("lie_deg", number(64 + uprightDeg))
                 .put("face_deg", "").put("reading", "edge").put("bounce_deg", bounce.apply(loft))
                 .put("length_in", number(35.25 + longerIn)).put("swing_weight", "D4").put("frequency_cpm", number(cpm))
-                .put("frequency_line", "").put("swing_line", "").put("loft_tol_deg", "").put("frequency_tol_cpm", "4")
+                .put("frequency_line", "").put("swing_line", "").put("loft_line", "")
+                .put("loft_tol_deg", "").put("frequency_tol_cpm", "4")
                 .put("priority", Integer.toString(Math.min(9, priority + 1))).put("needed_by", neededBy)
                 .put("note", loft.equals("60") ? "after the course is seen" : ""));
         }

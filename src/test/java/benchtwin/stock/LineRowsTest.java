@@ -3,9 +3,11 @@ package benchtwin.stock;
 import static benchtwin.stock.StockKind.LINES;
 import static benchtwin.stock.StockKind.SET_TARGETS;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import benchtwin.club.Line;
 import benchtwin.club.Quantity;
+import benchtwin.club.Wanted;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -161,10 +163,53 @@ class LineRowsTest {
             });
     }
 
+    /** A gap table by hand: 34° at the 7-iron and 4.25° a club, half an inch a club at 8.5° an inch. */
+    @ParameterizedTest
+    @CsvSource({"club, 4.25", "inch, 8.5"})
+    void aLoftGapTableStepsFromItsAnchorClub(String per, String slope) {
+        SetTargetRead read = gaps(per, slope).set(SET_TARGETS, 2, "loft_tol_deg", "0.4").set(SET_TARGETS, 2, "loft_weight", "2")
+            .readSets(false);
+        assertThat(texts(read.faults())).isEmpty();
+        assertThat(texts(read.warnings())).isEmpty();
+        var sets = read.targets().orElseThrow();
+        assertThat(sets.clubs().get(2).loftLine()).contains("gaps");
+        assertThat(sets.targetOf(sets.clubs().get(1)).orElseThrow().of(Quantity.LOFT)).as("the usual margin")
+            .contains(new Wanted(34, 0.25, 1));
+        assertThat(sets.targetOf(sets.clubs().get(2)).orElseThrow().of(Quantity.LOFT).orElseThrow())
+            .satisfies(wanted -> {
+                assertThat(wanted.value()).isCloseTo(38.25, within(1e-9));
+                assertThat(wanted.tolerance()).as("the row's margin").isEqualTo(0.4);
+                assertThat(wanted.weight()).isEqualTo(2);
+            });
+    }
+
+    @Test
+    void aLoftLineIsCheckedAsTheOtherLinesAre() {
+        assertThat(faults(gaps("club", "4").set(SET_TARGETS, 2, "loft_deg", "38"))).containsExactly("set-targets.csv line 4, "
+            + "column loft_deg: 38 stands beside line gaps, which gives the same; expected the value or the line, one of the two");
+        assertThat(faults(gaps("club", "4").set(SET_TARGETS, 2, "loft_line", "gap"))).containsExactly("set-targets.csv line 4, "
+            + "column loft_line: \"gap\" is not in lines.csv; expected something that file has (did you mean gaps?)");
+        assertThat(faults(gaps("club", "4").set(SET_TARGETS, 2, "loft_line", "irons"))).containsExactly("set-targets.csv line "
+            + "4, column loft_line: \"irons\" is a line of frequency; expected a line of loft");
+        assertThat(faults(gaps("club", "4").set(LINES, 2, "anchor_club", "6-iron"))).containsExactly("lines.csv line 4, column "
+            + "anchor_club: \"6-iron\" is in no set that uses this line; expected a club of theirs (did you mean 7-iron?)");
+        assertThat(faults(sets().set(SET_TARGETS, 2, "loft_deg", "").set(SET_TARGETS, 2, "loft_tol_deg", "0.4")))
+            .containsExactly("set-targets.csv line 4, column loft_tol_deg: 0.4 stands beside no loft_deg; expected a blank "
+                + "cell, or the value it is for");
+        assertThat(warnings(gaps("club", "13"))).containsExactly("lines.csv line 4, column slope: 13 is unusual; expected "
+            + "degrees a step from 0 to 12 as a rule");
+    }
+
+    private Workshop gaps(String per, String slope) {
+        return sets().row(LINES, "line=gaps", "quantity=loft", "anchor_club=7-iron", "anchor_value=34", "slope=" + slope,
+            "per=" + per).set(SET_TARGETS, 1, "loft_deg", "").set(SET_TARGETS, 1, "loft_line", "gaps")
+            .set(SET_TARGETS, 2, "loft_deg", "").set(SET_TARGETS, 2, "loft_line", "gaps");
+    }
+
     @Test
     void aLineNobodyUsesIsAWarning() {
         assertThat(warnings(sets().row(LINES, "line=gaps", "quantity=loft", "anchor_club=7-iron", "anchor_value=34", "slope=4",
             "per=club"))).containsExactly("lines.csv line 4, column line: \"gaps\" is used by no club of set-targets.csv; "
-            + "expected its name under frequency_line or swing_line");
+            + "expected its name under frequency_line, swing_line or loft_line");
     }
 }

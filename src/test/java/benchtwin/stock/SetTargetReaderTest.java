@@ -219,6 +219,30 @@ class SetTargetReaderTest {
     }
 
     @Test
+    void aWoodOnALoftLineSaysHowThatLoftIsRead() {
+        Workshop line = sets().row(LINES, "line=gaps", "quantity=loft", "anchor_club=driver", "anchor_value=9.3", "slope=0",
+            "per=club").set(SET_TARGETS, 0, "loft_deg", "").set(SET_TARGETS, 0, "loft_line", "gaps");
+        SetTargets sets = clean(line.set(SET_TARGETS, 0, "reading", "square"));
+        assertThat(sets.targetOf(sets.clubs().get(0)).orElseThrow()).satisfies(target -> {
+            assertThat(target.reading()).isEqualTo(AngleReading.SQUARE);
+            assertThat(target.of(Quantity.LOFT)).contains(new Wanted(9.3, 0.2, 1));
+        });
+        for (String angle : List.of("lie_deg", "face_deg", "reading")) {
+            line.set(SET_TARGETS, 0, angle, "");
+        }
+        assertThat(faults(line)).containsExactly("set-targets.csv line 2, column reading: is blank; expected how the loft of "
+            + "its line is read: soled or square");
+        for (String column : List.of("length_in", "swing_weight", "total_mass_g")) {
+            line.set(SET_TARGETS, 0, column, "");
+        }
+        assertThat(faults(line.set(SET_TARGETS, 0, "reading", "square"))).containsExactly("set-targets.csv line 2, column "
+            + "reading: \"square\" stands beside a loft line and no value of the row's own; expected a value besides, such as "
+            + "lie_deg or length_in");
+        SetTargets soled = clean(line.set(SET_TARGETS, 0, "reading", "soled"));
+        assertThat(soled.targetOf(soled.clubs().get(0)).orElseThrow().reading()).isEqualTo(AngleReading.SOLED);
+    }
+
+    @Test
     void aToleranceOrWeightNeedsItsValue() {
         assertThat(faults(0, "frequency_tol_cpm", "2")).containsExactly("set-targets.csv line 2, column frequency_tol_cpm: "
             + "2 stands beside no frequency_cpm; expected a blank cell, or the value it is for");
