@@ -35,6 +35,10 @@ import java.util.function.Function;
 /** Finds what a twin should be from a recorded club: its last sound readings, and its parts. */
 public final class FavouriteOfRecord {
 
+    /** Said of a favourite whose own model cannot be compared with what it measured. */
+    static final String NOTHING_CARRIED =
+        "the old club's parts are not all on record, so nothing the model misses is carried over";
+
     private final Inventory inventory;
     private final Tolerances tolerances;
     private Assemblies assemblies;
@@ -162,7 +166,7 @@ public final class FavouriteOfRecord {
     private Optional<OldClub> old(ClubRow row, Optional<Head> head, Optional<Shaft> shaft, Optional<Sleeve> sleeve,
                                   Optional<Grip> grip, FrequencyCondition condition, Map<Quantity, Reading> measured) {
         if (head.isEmpty() || shaft.isEmpty() || head.get().seat().isPresent() && sleeve.isEmpty()) {
-            notes.add("the old club's parts are not all on record, so nothing the model misses is carried over");
+            notes.add(NOTHING_CARRIED);
             return Optional.empty();
         }
         Optional<Sleeve> fitted = head.get().seat().isPresent() ? sleeve : Optional.empty();
