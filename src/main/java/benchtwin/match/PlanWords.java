@@ -61,8 +61,9 @@ final class PlanWords {
         return new Plan(steps, minutes, found.readyMinutes() - notDone);
     }
 
-    private Step step(StepKind kind, String format, Object... args) {
-        return new Step(kind, String.format(Locale.ROOT, format, args), shop.minutes().get(kind));
+    /** A step; its words say more than its short form does. */
+    private Step step(StepKind kind, String inShort, String format, Object... args) {
+        return new Step(kind, String.format(Locale.ROOT, format, args), inShort, shop.minutes().get(kind));
     }
 
     private void bends(FoundPlan found, List<Step> steps) {
@@ -75,16 +76,16 @@ final class PlanWords {
                 turn > 0 ? "closed" : "open");
             String both = lieWords + (lie != 0 && turn != 0 ? ", " : "") + face;
             if (!both.isEmpty()) {
-                steps.add(step(StepKind.BEND_WOOD, "Bend %s, then read.", both));
+                steps.add(step(StepKind.BEND_WOOD, both, "Bend %s, then read.", both));
             }
             return;
         }
         if (turn != 0) {
-            steps.add(step(StepKind.BEND_IRON, "Bend loft %.1f° %s, then read.", Math.abs(turn),
-                turn > 0 ? "weak" : "strong"));
+            String loft = String.format(Locale.ROOT, "loft %.1f° %s", Math.abs(turn), turn > 0 ? "weak" : "strong");
+            steps.add(step(StepKind.BEND_IRON, loft, "Bend %s, then read.", loft));
         }
         if (lie != 0) {
-            steps.add(step(StepKind.BEND_IRON, "Bend %s, then read.", lieWords));
+            steps.add(step(StepKind.BEND_IRON, lieWords, "Bend %s, then read.", lieWords));
         }
     }
 
@@ -100,7 +101,7 @@ final class PlanWords {
             return;
         }
         String turns = sleeve.turnsShaft() ? " Grip and markings turn with it." : "";
-        steps.add(step(StepKind.SLEEVE_SETTING, "Set %s.%s", words, turns));
+        steps.add(step(StepKind.SLEEVE_SETTING, settingInShort(sleeve, label), "Set %s.%s", words, turns));
     }
 
     /**
@@ -122,6 +123,12 @@ final class PlanWords {
         return "the sleeve at " + label;
     }
 
+    private static String settingInShort(Sleeve sleeve, String label) {
+        String[] parts = label.split("/");
+        return sleeve.rings().size() == 2 && parts.length == 2
+            ? "outer ring at %s, inner at %s".formatted(parts[0].strip(), parts[1].strip()) : "sleeve at " + label;
+    }
+
     private void masses(FoundPlan found, List<Step> steps) {
         steps.addAll(masses(found.mass()));
     }
@@ -131,18 +138,22 @@ final class PlanWords {
         List<Step> steps = new ArrayList<>();
         for (HeadMass.PortChoice choice : mass.ports()) {
             if (choice.isChanged()) {
-                steps.add(step(StepKind.WEIGHT_SCREW, "Change the weight in port %s: %s g out, %s g in (%s).",
-                    choice.port().type(), grams(choice.port().massG()), grams(choice.massG()), choice.weight().tag()));
+                steps.add(step(StepKind.WEIGHT_SCREW, grams(choice.massG()) + " g in port " + choice.port().type(),
+                    "Change the weight in port %s: %s g out, %s g in (%s).", choice.port().type(), grams(choice.port().massG()),
+                    grams(choice.massG()), choice.weight().tag()));
             }
         }
         if (mass.tapeG() > 0) {
-            steps.add(step(StepKind.LEAD_TAPE, "Add %s g of lead tape to the head.", grams(mass.tapeG())));
+            steps.add(step(StepKind.LEAD_TAPE, "+" + grams(mass.tapeG()) + " g tape", "Add %s g of lead tape to the head.",
+                grams(mass.tapeG())));
         }
         if (mass.tapeG() < 0) {
-            steps.add(step(StepKind.LEAD_TAPE, "Take %s g of lead tape off the head.", grams(-mass.tapeG())));
+            steps.add(step(StepKind.LEAD_TAPE, grams(-mass.tapeG()) + " g tape off", "Take %s g of lead tape off the head.",
+                grams(-mass.tapeG())));
         }
         if (mass.meltG() > 0) {
-            steps.add(step(StepKind.HOT_MELT, "Add %s g of hot melt in the head.", grams(mass.meltG())));
+            steps.add(step(StepKind.HOT_MELT, "+" + grams(mass.meltG()) + " g hot melt", "Add %s g of hot melt in the head.",
+                grams(mass.meltG())));
         }
         return steps;
     }
@@ -150,27 +161,34 @@ final class PlanWords {
     private void cuts(FoundPlan found, List<Step> steps) {
         Cut cut = found.cut();
         if (cut.tipTrimMm() > 0) {
-            steps.add(step(StepKind.TIP_TRIM, "Trim %s off the tip.", trim(cut.tipTrimMm())));
+            steps.add(step(StepKind.TIP_TRIM, "tip " + decimals(cut.tipTrimMm()) + " mm", "Trim %s off the tip.",
+                trim(cut.tipTrimMm())));
         }
         if (cut.tipWeight() != null) {
-            steps.add(step(StepKind.TIP_WEIGHT, "Put the %s g weight (%s) in the tip; its flange lifts the shaft 1 mm.",
-                grams(cut.tipWeightG()), cut.tipWeight().tag()));
+            steps.add(step(StepKind.TIP_WEIGHT, grams(cut.tipWeightG()) + " g in the tip",
+                "Put the %s g weight (%s) in the tip; its flange lifts the shaft 1 mm.", grams(cut.tipWeightG()), cut.tipWeight().tag()));
         }
         if (cut.buttCutMm() > 0) {
-            steps.add(step(StepKind.BUTT_CUT, "Cut %s off the butt.", butt(cut.buttCutMm())));
+            steps.add(step(StepKind.BUTT_CUT, "butt " + decimals(cut.buttCutMm()) + " mm", "Cut %s off the butt.",
+                butt(cut.buttCutMm())));
         }
         if (cut.extensionMm() > 0) {
-            steps.add(step(StepKind.EXTENSION, "Extend the butt by %s (about %s g).", butt(cut.extensionMm()),
-                grams(cut.extensionMassG())));
+            steps.add(step(StepKind.EXTENSION, "extend " + decimals(cut.extensionMm()) + " mm",
+                "Extend the butt by %s (about %s g).", butt(cut.extensionMm()), grams(cut.extensionMassG())));
         }
         if (cut.regrip()) {
-            steps.add(step(StepKind.REGRIP, "Take the grip off before the butt is touched and mount it again."));
+            steps.add(step(StepKind.REGRIP, "grip off and on",
+                "Take the grip off before the butt is touched and mount it again."));
         }
     }
 
     private static String grams(double grams) {
-        return grams == Math.rint(grams) ? String.format(Locale.ROOT, "%.0f", grams)
-            : String.format(Locale.ROOT, "%.1f", grams);
+        return decimals(grams);
+    }
+
+    /** A decimal only where there is one. */
+    private static String decimals(double value) {
+        return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.1f", value);
     }
 
     private static String trim(double mm) {
