@@ -1,5 +1,6 @@
 package benchtwin.bench;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** What was asked cannot be done as it stands; the messages say what, where and what was expected. */
@@ -30,5 +31,17 @@ public final class BadInput extends Exception {
      */
     public List<String> messages() {
         return messages;
+    }
+
+    /**
+     * Both at once.
+     * @param other what else cannot be done
+     * @return the messages of this one that the other has not, then the other's
+     */
+    public BadInput and(BadInput other) {
+        List<String> both = new ArrayList<>(messages);
+        both.removeAll(other.messages);
+        both.addAll(other.messages);
+        return new BadInput(both);
     }
 }

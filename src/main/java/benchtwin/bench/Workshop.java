@@ -9,12 +9,9 @@ import benchtwin.club.Sleeve;
 import benchtwin.stock.Fault;
 import benchtwin.stock.InventoryRead;
 import benchtwin.stock.InventoryReader;
-import benchtwin.stock.Nearest;
 import benchtwin.stock.StockFiles;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -25,7 +22,8 @@ import java.util.function.Function;
  */
 public record Workshop(Inventory inventory, List<String> remarks) {
 
-    private static final int NEAREST = 3;
+    /** What follows the faults of files of which nothing was taken. */
+    static final String NOTHING_READ = "Nothing was read. Mend the rows above, or leave them out with --good-rows.";
 
     /**
      * Reads the stock.
@@ -39,7 +37,7 @@ public record Workshop(Inventory inventory, List<String> remarks) {
         if (read.inventory().isEmpty()) {
             List<String> messages = new ArrayList<>(read.faults().stream().map(Fault::text).toList());
             more(messages, read.faultCount() - read.faults().size(), "faults");
-            messages.add("Nothing was read. Mend the rows above, or leave them out with --good-rows.");
+            messages.add(NOTHING_READ);
             throw new BadInput(messages);
         }
         List<String> remarks = new ArrayList<>();
@@ -52,7 +50,7 @@ public record Workshop(Inventory inventory, List<String> remarks) {
         return new Workshop(read.inventory().get(), List.copyOf(remarks));
     }
 
-    private static void more(List<String> lines, int count, String what) {
+    static void more(List<String> lines, int count, String what) {
         if (count > 0) {
             lines.add("and %d more %s".formatted(count, what));
         }
@@ -115,15 +113,8 @@ public record Workshop(Inventory inventory, List<String> remarks) {
         if (found.isPresent()) {
             return found.get();
         }
-        String nearest = String.join(", ", tags.stream()
-            .sorted(Comparator.comparingInt((String other) -> distance(tag, other)).thenComparing(other -> other))
-            .limit(NEAREST).toList());
+        String nearest = NearNames.of(tag, tags);
         throw new BadInput(tags.isEmpty() ? "no %s %s: no file with %ss was given".formatted(kind, tag, kind)
             : "no %s is tagged %s; nearest are %s".formatted(kind, tag, nearest));
-    }
-
-    /** Edits between two tags, case aside. */
-    private static int distance(String from, String to) {
-        return Nearest.distance(from.toLowerCase(Locale.ROOT), to.toLowerCase(Locale.ROOT));
     }
 }
