@@ -5,6 +5,7 @@ import benchtwin.match.ChangeAnswer;
 import benchtwin.match.MatchAnswer;
 import benchtwin.match.Plan;
 import benchtwin.match.ShaftAnswer;
+import benchtwin.sets.SetAnswer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -40,6 +41,16 @@ public final class Cautions {
      */
     public static List<String> of(ChangeAnswer answer) {
         return of(answer.ways().stream().map(way -> way.option().plan()).toList());
+    }
+
+    /**
+     * Cautions of everything a plan of sets proposes.
+     * @param answer the answer
+     * @return lines; none when every step is harmless
+     */
+    public static List<String> of(SetAnswer answer) {
+        return of(answer.players().stream().flatMap(player -> player.clubs().stream()).flatMap(club -> club.build().stream())
+            .map(build -> build.plan()).toList());
     }
 
     /**

@@ -82,6 +82,7 @@ final class Figures {
             case FREQUENCY -> "cpm";
             case TOTAL_MASS, SHAFT_MASS -> "mass";
             case SHAFT_BALANCE -> "balance";
+            case BUTT_INERTIA -> "inertia";
             default -> quantity.word();
         };
     }

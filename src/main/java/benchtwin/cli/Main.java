@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 /** The command line. Exit status: 0 done, 1 nothing suitable found, 2 bad input. */
 @Command(name = "benchtwin", mixinStandardHelpOptions = true, versionProvider = Version.class,
     subcommands = {MatchCommand.class, PredictCommand.class, ShaftsCommand.class, ChangeCommand.class,
-        StockCommand.class, HelpCommand.class},
+        SetCommand.class, StockCommand.class, HelpCommand.class},
     description = "Finds the head, shaft and bend plan nearest a golf club that is to be made again.",
     synopsisSubcommandLabel = "COMMAND", footer = {"", "Example:",
         "  benchtwin match --stock inventory-samples --club TAG"})
@@ -87,7 +87,8 @@ public final class Main implements Runnable {
         Matcher choice = CHOICE.matcher(message);
         return (choice.find() ? message.substring(0, choice.start()) + choice.group(1)
             + choice.group(2).toLowerCase(Locale.ROOT) + message.substring(choice.end()) : message)
-            .replace("is not a double", "is not a number").replace("is not an int", "is not a whole number");
+            .replace("is not a double", "is not a number").replace("is not an int", "is not a whole number")
+            .replace("is not a long", "is not a whole number");
     }
 
     private static int failed(Exception problem, CommandLine line, CommandLine.ParseResult result) {

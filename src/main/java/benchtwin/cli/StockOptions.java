@@ -58,6 +58,16 @@ final class StockOptions {
         return Workshop.load(files, goodRows);
     }
 
+    /** A file of the stock's folder, where there is a folder and the file is in it. */
+    Optional<Path> inFolder(String fileName) {
+        return Optional.ofNullable(folder).map(dir -> dir.resolve(fileName)).filter(Files::exists);
+    }
+
+    /** Whether the good rows of files with bad ones are taken. */
+    boolean isGoodRows() {
+        return goodRows;
+    }
+
     private static Optional<Path> or(Path named, Optional<Path> inFolder) {
         return named != null ? Optional.of(named) : inFolder;
     }

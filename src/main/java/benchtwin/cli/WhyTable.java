@@ -27,8 +27,19 @@ final class WhyTable {
     static void print(Page page, Target target, List<Ranked> options, Function<Ranked, String> name, int width) {
         page.blank();
         page.line("Why in this order: cost is miss² (each quantity's share below) and effort; least first.");
-        List<Quantity> columns = target.wanted().entrySet().stream()
-            .filter(e -> e.getValue().weight() > 0).map(Map.Entry::getKey).toList();
+        rows(page, target.wanted().entrySet().stream().filter(e -> e.getValue().weight() > 0).map(Map.Entry::getKey).toList(),
+            options, name, width);
+    }
+
+    /**
+     * The table alone.
+     * @param page    where
+     * @param columns quantities that have a column
+     * @param options in their order
+     * @param name    what an option is called
+     * @param width   columns for the name
+     */
+    static void rows(Page page, List<Quantity> columns, List<Ranked> options, Function<Ranked, String> name, int width) {
         StringBuilder head = new StringBuilder(INDENT + " ".repeat(width));
         columns.forEach(q -> head.append(String.format(Locale.ROOT, " %7s", Figures.shortName(q))));
         page.line("%s", head + "  effort    cost");

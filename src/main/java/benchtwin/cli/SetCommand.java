@@ -1,0 +1,155 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.SetJson;
+import benchtwin.bench.SetService;
+import benchtwin.bench.WantedSets;
+import benchtwin.bench.Workshop;
+import benchtwin.sets.PlanLimits;
+import benchtwin.sets.SetRequest;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code benchtwin set}. */
+@Command(name = "set", mixinStandardHelpOptions = true, sortOptions = false,
+    description = "Plan whole sets from stock, for one player or all of them at once: which head and shaft every club gets, "
+        + "with its plan, so that clubs are near their targets and alike within a set.",
+    footer = {"", "Examples:",
+        "  benchtwin set --stock inventory-samples --players \"J. Quillby\" --time 10s",
+        "  benchtwin set --stock inventory-samples --time 2m --gap 1%% --out sets",
+        "  benchtwin set --stock inventory-samples --targets inventory-samples/set-targets.csv \\",
+        "      --lines inventory-samples/lines.csv --players \"K. Larkfield\" --rounds 20 --seed 1 --why",
+        "", "Ctrl-C ends the search with the best plan so far.",
+        "", "Exit status: 0 planned (clubs that cannot be built are listed), 1 not one can be built, 2 bad input."})
+final class SetCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+    @Option(names = "--targets", paramLabel = "FILE", order = 1,
+        description = "the sets wished for; default set-targets.csv in the stock's folder")
+    private Path targets;
+    @Option(names = "--lines", paramLabel = "FILE", order = 2,
+        description = "the lines through them; default lines.csv beside the targets")
+    private Path lines;
+    @Option(names = "--players", paramLabel = "NAME", split = ",", order = 3,
+        description = "plan only these players' sets; several with commas between them")
+    private List<String> players = List.of();
+    @Mixin
+    private StockOptions stock;
+    @Option(names = "--time", paramLabel = "TIME", order = 20,
+        description = "search no longer, such as 30s, 2m or 500ms; default 30s, or as long as --rounds takes")
+    private String time;
+    @Option(names = "--gap", paramLabel = "PERCENT", order = 20,
+        description = "stop when the plan is proven so near the best; default 0: proven the best")
+    private String gap;
+    @Option(names = "--rounds", paramLabel = "N", order = 20,
+        description = "search so many rounds: the same plan on any machine")
+    private Integer rounds;
+    @Option(names = "--seed", paramLabel = "N", order = 20, defaultValue = "1",
+        description = "another number searches in another order; default ${DEFAULT-VALUE}")
+    private long seed;
+    @Option(names = "--pin", paramLabel = "CLUB=PARTS", order = 21,
+        description = "fix a club's parts, such as 7-iron=head:H-012,shaft:S-034; the player before the club where several "
+            + "have one: \"J. Quillby/7-iron=head:H-012\"; may be repeated")
+    private List<String> pins = List.of();
+    @Option(names = "--ban", paramLabel = "TAG", split = ",", order = 21,
+        description = "do not use this head or shaft; may be repeated")
+    private List<String> banned = List.of();
+    @Option(names = "--grip", paramLabel = "TAG", order = 21,
+        description = "the grip every club gets; default what the player's recorded clubs have most")
+    private String grip;
+    @Mixin
+    private ShopOptions shop;
+    @Option(names = "--out", paramLabel = "DIR", order = 38,
+        description = "write a page with every step for each player, and plan.json, into this folder, over those there")
+    private Path out;
+    @Option(names = "--why", order = 40, description = "show what each rule costs each group, and each quantity each club")
+    private boolean why;
+    @Option(names = "--json", order = 41, description = "print one JSON object")
+    private boolean json;
+    @Option(names = "--plain", order = 42, description = "print ASCII only")
+    private boolean plain;
+
+    @Override
+    public Integer call() throws BadInput {
+        if (json && (why || plain)) {
+            throw new BadInput("--json prints everything already; leave out --why and --plain");
+        }
+        PlanLimits limits = SetWish.limits(time, gap, rounds, seed);
+        SetService.Wish wish = new SetService.Wish(players, SetWish.pins(pins), banned, Optional.ofNullable(grip),
+            shop.settings());
+        if (out != null) {
+            SetFiles.check(out);
+        }
+        Optional<BadInput> stockFaults = Optional.empty();
+        Workshop workshop = null;
+        try {
+            workshop = stock.load();
+        } catch (BadInput bad) {
+            stockFaults = Optional.of(bad);
+        }
+        WantedSets sets = wanted(stockFaults);
+        SetRequest request = SetService.request(workshop, sets, wish);
+        List<String> remarks = new ArrayList<>(workshop.remarks());
+        remarks.addAll(sets.remarks());
+        try (StopKey stop = StopKey.watch()) {
+            SetService.Answer answer = planned(request, limits, stop);
+            print(answer, sets, remarks);
+            if (out != null) {
+                List<Path> written = new SetFiles(out, plain).write(answer, SetJson.text(answer, sets));
+                spec.commandLine().getErr().println("%d files written into %s".formatted(written.size(), out));
+            }
+            return answer.plan().score().unbuilt() < answer.plan().score().clubs() ? Main.DONE : Main.NOTHING_SUITABLE;
+        }
+    }
+
+    /** Reads the targets also when the stock is bad, so that everything wrong is said at once. */
+    private WantedSets wanted(Optional<BadInput> stockFaults) throws BadInput {
+        try {
+            Path file = targets != null ? targets : stock.inFolder("set-targets.csv").orElseThrow(() -> new BadInput(
+                "no sets are named: give their file with --targets FILE, or put set-targets.csv in the folder of --stock"));
+            Path beside = file.resolveSibling("lines.csv");
+            Optional<Path> through = lines != null ? Optional.of(lines)
+                : Files.exists(beside) ? Optional.of(beside) : Optional.empty();
+            WantedSets sets = WantedSets.read(file, through, stock.isGoodRows());
+            if (stockFaults.isPresent()) {
+                throw stockFaults.get();
+            }
+            return sets;
+        } catch (BadInput bad) {
+            throw stockFaults.isPresent() && bad != stockFaults.get() ? stockFaults.get().and(bad) : bad;
+        }
+    }
+
+    private SetService.Answer planned(SetRequest request, PlanLimits limits, StopKey stop) {
+        if (json || !Terminal.isWatched()) {
+            return SetService.plan(request, limits, progress -> { }, stop::isPressed);
+        }
+        PrintWriter err = spec.commandLine().getErr();
+        try (ProgressLine line = new ProgressLine(err, request.targets().clubs().size())) {
+            return SetService.plan(request, limits, line, stop::isPressed);
+        }
+    }
+
+    private void print(SetService.Answer answer, WantedSets sets, List<String> remarks) {
+        PrintWriter writer = spec.commandLine().getOut();
+        if (json) {
+            writer.println(SetJson.text(answer, sets));
+            PrintWriter err = spec.commandLine().getErr();
+            remarks.forEach(err::println);
+        } else {
+            new SetPage(new Page(writer, plain), answer, why, out != null).print(remarks);
+        }
+        writer.flush();
+    }
+}
