@@ -1,11 +1,15 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.Pictures;
 import benchtwin.bench.SetJson;
+import benchtwin.bench.SetPictures;
 import benchtwin.bench.SetService;
 import benchtwin.bench.WantedSets;
 import benchtwin.bench.Workshop;
+import benchtwin.picture.SetSheet;
 import benchtwin.sets.PlanLimits;
+import benchtwin.sets.PlayerSet;
 import benchtwin.sets.SetRequest;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -70,8 +74,12 @@ final class SetCommand implements Callable<Integer> {
     private String grip;
     @Mixin
     private ShopOptions shop;
+    @Option(names = "--plot", paramLabel = "FILE", order = 37,
+        description = "draw a player's frequencies, swing weights and loft gaps into a file ending in .svg or .png")
+    private Path plot;
     @Option(names = "--out", paramLabel = "DIR", order = 38,
-        description = "write a page with every step for each player, and plan.json, into this folder, over those there")
+        description = "write a page with every step and a picture for each player, and plan.json, into this folder, over "
+            + "those there")
     private Path out;
     @Option(names = "--why", order = 40, description = "show what each rule costs each group, and each quantity each club")
     private boolean why;
@@ -82,15 +90,10 @@ final class SetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInput {
-        if (json && (why || plain)) {
-            throw new BadInput("--json prints everything already; leave out --why and --plain");
-        }
+        check();
         PlanLimits limits = SetWish.limits(time, gap, rounds, seed);
         SetService.Wish wish = new SetService.Wish(players, SetWish.pins(pins), banned, Optional.ofNullable(grip),
             shop.settings());
-        if (out != null) {
-            SetFiles.check(out);
-        }
         Optional<BadInput> stockFaults = Optional.empty();
         Workshop workshop = null;
         try {
@@ -100,16 +103,30 @@ final class SetCommand implements Callable<Integer> {
         }
         WantedSets sets = wanted(stockFaults);
         SetRequest request = SetService.request(workshop, sets, wish);
+        if (plot != null && request.targets().players().size() > 1) {
+            throw new BadInput("--plot draws one player's set: name the player with --players, or give --out DIR for a picture of "
+                + "each");
+        }
         List<String> remarks = new ArrayList<>(workshop.remarks());
         remarks.addAll(sets.remarks());
         try (StopKey stop = StopKey.watch()) {
             SetService.Answer answer = planned(request, limits, stop);
             print(answer, sets, remarks);
-            if (out != null) {
-                List<Path> written = new SetFiles(out, plain).write(answer, SetJson.text(answer, sets));
-                spec.commandLine().getErr().println("%d files written into %s".formatted(written.size(), out));
-            }
+            write(answer, sets);
             return answer.plan().score().unbuilt() < answer.plan().score().clubs() ? Main.DONE : Main.NOTHING_SUITABLE;
+        }
+    }
+
+    /** What can be said before anything is read. */
+    private void check() throws BadInput {
+        if (json && (why || plain)) {
+            throw new BadInput("--json prints everything already; leave out --why and --plain");
+        }
+        if (out != null) {
+            SetFiles.check(out);
+        }
+        if (plot != null) {
+            Pictures.check(plot);
         }
     }
 
@@ -138,6 +155,27 @@ final class SetCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try (ProgressLine line = new ProgressLine(err, request.targets().clubs().size())) {
             return SetService.plan(request, limits, line, stop::isPressed);
+        }
+    }
+
+    /** Writes what was asked for beside the page. */
+    private void write(SetService.Answer answer, WantedSets sets) throws BadInput {
+        if (plot != null) {
+            draw(answer.plan().players().get(0));
+        }
+        if (out != null) {
+            List<Path> written = new SetFiles(out, plain).write(answer, SetJson.text(answer, sets));
+            spec.commandLine().getErr().println("%d files written into %s".formatted(written.size(), out));
+        }
+    }
+
+    private void draw(PlayerSet set) throws BadInput {
+        Optional<SetSheet> sheet = SetPictures.of(set);
+        if (sheet.isPresent()) {
+            Pictures.write(sheet.get(), plot);
+        } else {
+            spec.commandLine().getErr().println("%s was not drawn: no frequency, swing weight or loft is wanted of any club"
+                .formatted(plot));
         }
     }
 

@@ -3,8 +3,11 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.BuildIdentity;
 import benchtwin.bench.Cautions;
+import benchtwin.bench.Pictures;
+import benchtwin.bench.SetPictures;
 import benchtwin.bench.SetService;
 import benchtwin.match.Plan;
+import benchtwin.picture.SetSheet;
 import benchtwin.sets.PlayerSet;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -16,9 +19,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
-/** Writes a plan of sets into a folder: a page for each player with every step, and the whole as JSON. */
+/** Writes a plan of sets into a folder: a page for each player with every step and a picture, and the
+ * whole as JSON. */
 final class SetFiles {
 
     private static final int LONGEST_NAME = 60;
@@ -55,7 +60,13 @@ final class SetFiles {
             Files.createDirectories(folder);
             Set<String> taken = new HashSet<>();
             for (PlayerSet set : answer.plan().players()) {
-                written.add(Files.writeString(folder.resolve(fileName(set.player(), taken) + ".txt"), text(answer, set)));
+                String name = fileName(set.player(), taken);
+                written.add(Files.writeString(folder.resolve(name + ".txt"), text(answer, set)));
+                Optional<SetSheet> sheet = SetPictures.of(set);
+                if (sheet.isPresent()) {
+                    written.add(folder.resolve(name + ".svg"));
+                    Pictures.write(sheet.get(), folder.resolve(name + ".svg"));
+                }
             }
             written.add(Files.writeString(folder.resolve("plan.json"), json + "\n"));
         } catch (IOException unwritable) {

@@ -199,6 +199,8 @@ class SetCommandTest {
         --seed x | 'x' is not a whole number
         --out pom.xml | --out pom.xml is not a folder
         --out nowhere/at/all | cannot be made: there is no folder
+        --plot set.txt | expected a name ending in .svg or .png
+        --plot set.svg | --plot draws one player's set: name the player with --players
         --json --why | --json prints everything already
         --targets nowhere.csv | nowhere.csv: is not there
         """)
@@ -311,11 +313,16 @@ class SetCommandTest {
     @Test
     void theFolderHoldsAPageAPlayerWithEveryStepAndTheJson(@TempDir Path folder) throws IOException {
         Path out = folder.resolve("sets");
-        Typed typed = set("--players \"L. Wexcombe\" --rounds 2 --seed 1 --json --out " + out);
+        Path plot = folder.resolve("wexcombe.svg");
+        Typed typed = set("--players \"L. Wexcombe\" --rounds 2 --seed 1 --json --plot " + plot + " --out "
+            + out);
         assertThat(typed.status()).isEqualTo(Main.DONE);
-        assertThat(typed.err()).contains("2 files written into " + out);
+        assertThat(Files.readString(plot)).isEqualTo(Files.readString(out.resolve("l-wexcombe.svg"))).contains("<svg", "L. Wexcombe",
+            "GW");
+        assertThat(typed.err()).contains("3 files written into " + out);
         try (Stream<Path> files = Files.list(out)) {
-            assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrder("l-wexcombe.txt", "plan.json");
+            assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrder("l-wexcombe.txt", "l-wexcombe.svg",
+                "plan.json");
         }
         assertThat(new ObjectMapper().readTree(Files.readString(out.resolve("plan.json")))).isEqualTo(typed.json());
         String text = Files.readString(out.resolve("l-wexcombe.txt"));
