@@ -54,6 +54,11 @@ final class SetModel {
         return new SetModel(groups, emptyCost, headModel, shaftModel, others);
     }
 
+    /** The same problem with other weights of empty slots. */
+    SetModel withEmptyCost(long[] others) {
+        return new SetModel(groups, others, headModel, shaftModel, options);
+    }
+
     int slots() {
         return emptyCost.length;
     }
