@@ -2,6 +2,7 @@ package benchtwin.sets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
 import org.optaplanner.core.api.domain.solution.PlanningScore;
 import org.optaplanner.core.api.domain.solution.PlanningSolution;
@@ -21,6 +22,8 @@ final class SetProblem {
     private List<BuildSlot> slots;
     @PlanningScore
     private HardMediumSoftLongScore score;
+    private BooleanSupplier stop;
+    private boolean roundsOver;
 
     /** For the solver, which clones. */
     SetProblem() {
@@ -35,6 +38,7 @@ final class SetProblem {
         SetProblem problem = new SetProblem();
         problem.model = pins.within(model);
         problem.groups = model.groups();
+        problem.stop = () -> false;
         problem.slots = new ArrayList<>();
         for (int slot = 0; slot < model.slots(); slot++) {
             problem.slots.add(new BuildSlot(slot, problem.model, pins));
@@ -49,6 +53,24 @@ final class SetProblem {
 
     List<BuildSlot> slots() {
         return slots;
+    }
+
+    /** A search for a plan of this, and of its clones, ends once this says true. */
+    void stopWhen(BooleanSupplier asked) {
+        stop = asked;
+    }
+
+    boolean isToStop() {
+        return stop.getAsBoolean();
+    }
+
+    /** Nothing is left to do in rounds. */
+    void endRounds() {
+        roundsOver = true;
+    }
+
+    boolean areRoundsOver() {
+        return roundsOver;
     }
 
     /** What the plan is worth; null before it has been scored. */

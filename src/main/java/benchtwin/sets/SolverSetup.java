@@ -1,10 +1,26 @@
 package benchtwin.sets;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
+import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.phase.PhaseConfig;
+import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** How the solver is set up, in code: it starts quicker than from a file. */
 final class SolverSetup {
+
+    /** A step may make the plan worse, if it is no worse than it was this many steps ago. Tried on small random stock. */
+    private static final int LATE_ACCEPTANCE = 40;
+    /** A step looks at this many moves before it takes the least bad, so that it ends where none is accepted. */
+    private static final long MOVES_PER_STEP = 20;
 
     private SolverSetup() {
     }
@@ -16,5 +32,37 @@ final class SolverSetup {
             .withEntityClasses(BuildSlot.class)
             .withConstraintProviderClass(SetConstraints.class)
             .withConstraintStreamImplType(ConstraintStreamImplType.BAVET);
+    }
+
+    /**
+     * Rounds first, then a local search.
+     * @param round            does a round
+     * @param rounds           how many at most, 0 or more
+     * @param localSearchSteps the local search ends after this many steps without a better plan; 0 for none
+     * @param seed             of everything random
+     */
+    static SolverConfig planning(RoundCommand round, int rounds, int localSearchSteps, long seed) {
+        return scoring().withEnvironmentMode(EnvironmentMode.REPRODUCIBLE).withRandomSeed(seed)
+            .withMoveThreadCount(SolverConfig.MOVE_THREAD_COUNT_NONE)
+            .withTerminationConfig(new TerminationConfig().withTerminationClass(SearchEnd.class))
+            .withPhaseList(phases(round, rounds, localSearchSteps));
+    }
+
+    @SuppressWarnings("rawtypes")   // as the library declares them
+    private static List<PhaseConfig> phases(RoundCommand round, int rounds, int localSearchSteps) {
+        List<PhaseConfig> phases = new ArrayList<>();
+        if (rounds > 0) {
+            phases.add(new CustomPhaseConfig().withCustomPhaseCommandList(Collections.nCopies(rounds, round))
+                .withTerminationConfig(new TerminationConfig().withTerminationClass(SearchEnd.class)));
+        }
+        if (localSearchSteps > 0) {
+            phases.add(new LocalSearchPhaseConfig()
+                .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
+                    .withMoveIteratorFactoryClass(SetMoves.class).withSelectedCountLimit(MOVES_PER_STEP))
+                .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
+                .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                .withTerminationConfig(new TerminationConfig().withUnimprovedStepCountLimit(localSearchSteps)));
+        }
+        return phases;
     }
 }
