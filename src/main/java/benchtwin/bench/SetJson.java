@@ -139,7 +139,7 @@ public final class SetJson {
 
     private static ObjectNode asked(SetService.Answer answer, WantedSets sets) {
         ObjectNode node = Json.object();
-        node.put("targets", sets.file().toString());
+        sets.file().map(Path::toString).ifPresent(file -> node.put("targets", file));
         sets.lines().map(Path::toString).ifPresent(lines -> node.put("lines", lines));
         strings(node.putArray("players"), answer.request().targets().players());
         ArrayNode pins = node.putArray("pins");

@@ -13,6 +13,7 @@ import benchtwin.sets.SetAnswer;
 import benchtwin.sets.SetPin;
 import benchtwin.sets.SetPlanner;
 import benchtwin.sets.SetRequest;
+import benchtwin.stock.SetTargetWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -55,6 +56,22 @@ public final class SetService {
      * @param plan    the plan
      */
     public record Answer(SetRequest request, PlanLimits limits, SetAnswer plan) {
+
+        /**
+         * The clubs that were planned as a file.
+         * @return what reads back as the same clubs
+         */
+        public String targetsText() {
+            return SetTargetWriter.clubs(request.targets());
+        }
+
+        /**
+         * Their lines as a file.
+         * @return what reads back as the same lines
+         */
+        public String linesText() {
+            return SetTargetWriter.lines(request.targets());
+        }
     }
 
     /**

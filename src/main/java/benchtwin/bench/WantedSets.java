@@ -1,6 +1,11 @@
 package benchtwin.bench;
 
+import benchtwin.club.Line;
+import benchtwin.club.RecordedClub;
 import benchtwin.club.SetTargets;
+import benchtwin.club.WantedClub;
+import benchtwin.match.RecordedTargets;
+import benchtwin.match.Tolerances;
 import benchtwin.stock.Fault;
 import benchtwin.stock.SetTargetRead;
 import benchtwin.stock.SetTargetReader;
@@ -12,11 +17,11 @@ import java.util.Optional;
 /**
  * The sets that are wished for, as read from files, with what was odd about them.
  * @param targets the clubs and their lines
- * @param file    where the targets came from
+ * @param file    where the targets came from; empty for sets taken from the record
  * @param lines   where the lines came from
  * @param remarks warnings, faults of rows that were left out, unknown columns; one line each
  */
-public record WantedSets(SetTargets targets, Path file, Optional<Path> lines, List<String> remarks) {
+public record WantedSets(SetTargets targets, Optional<Path> file, Optional<Path> lines, List<String> remarks) {
 
     public WantedSets {
         remarks = List.copyOf(remarks);
@@ -49,6 +54,42 @@ public record WantedSets(SetTargets targets, Path file, Optional<Path> lines, Li
         Workshop.more(remarks, read.warningCount() - read.warnings().size(), "warnings");
         read.unknownColumns().forEach((file, columns) -> remarks.add(
             "%s: columns not known here, kept as they are: %s".formatted(file, String.join(", ", columns))));
-        return new WantedSets(read.targets().get(), targets, lines, remarks);
+        return new WantedSets(read.targets().get(), Optional.of(targets), lines, remarks);
+    }
+
+    /**
+     * Players' recorded clubs as sets to be built again.
+     * @param workshop     with the record
+     * @param players      whose, in any case of letters, at least one
+     * @param straightened whether irons are to lie on the line through their recorded frequencies
+     * @return at least one club
+     * @throws BadInput when a player is not on record, or nothing recorded of any can be built to
+     */
+    public static WantedSets ofRecord(Workshop workshop, List<String> players, boolean straightened) throws BadInput {
+        List<String> names = workshop.inventory().clubs().stream().map(RecordedClub::player).distinct().toList();
+        List<String> unknown = new ArrayList<>();
+        List<WantedClub> clubs = new ArrayList<>();
+        List<Line> lines = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
+        for (String typed : players) {
+            Optional<String> player = names.stream().filter(typed.strip()::equalsIgnoreCase).findFirst();
+            if (player.isEmpty()) {
+                unknown.add("--from-record: no club of \"%s\" is on record; nearest are %s".formatted(typed.strip(),
+                    NearNames.of(typed.strip(), names)));
+                continue;
+            }
+            RecordedTargets recorded = RecordedTargets.of(workshop.inventory(), player.get(), Tolerances.DEFAULT, straightened);
+            clubs.addAll(recorded.targets().clubs());
+            lines.addAll(recorded.targets().lines());
+            recorded.notes().forEach(note -> remarks.add("%s: %s".formatted(player.get(), note)));
+        }
+        if (!unknown.isEmpty()) {
+            throw new BadInput(unknown);
+        }
+        if (clubs.isEmpty()) {
+            remarks.add("nothing recorded of %s can be built to".formatted(String.join(", ", players)));
+            throw new BadInput(remarks);
+        }
+        return new WantedSets(new SetTargets(clubs, lines), Optional.empty(), Optional.empty(), remarks);
     }
 }

@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
         "  benchtwin set --stock inventory-samples --time 2m --gap 1%% --out sets",
         "  benchtwin set --stock inventory-samples --targets inventory-samples/set-targets.csv \\",
         "      --lines inventory-samples/lines.csv --players \"K. Larkfield\" --rounds 20 --seed 1 --why",
+        "  benchtwin set --stock inventory-samples --from-record \"J. Quillby\" --straighten --rounds 20",
         "", "Ctrl-C ends the search with the best plan so far.",
         "", "Exit status: 0 planned (clubs that cannot be built are listed), 1 not one can be built, 2 bad input."})
 final class SetCommand implements Callable<Integer> {
@@ -48,6 +49,12 @@ final class SetCommand implements Callable<Integer> {
     @Option(names = "--players", paramLabel = "NAME", split = ",", order = 3,
         description = "plan only these players' sets; several with commas between them")
     private List<String> players = List.of();
+    @Option(names = "--from-record", paramLabel = "NAME", split = ",", order = 3,
+        description = "build these players' recorded clubs again, as they last measured sound, instead of wished-for sets")
+    private List<String> record = List.of();
+    @Option(names = "--straighten", order = 3,
+        description = "with --from-record: irons lie on the line through their recorded frequencies")
+    private boolean straighten;
     @Mixin
     private StockOptions stock;
     @Option(names = "--time", paramLabel = "TIME", order = 20,
@@ -78,8 +85,8 @@ final class SetCommand implements Callable<Integer> {
         description = "draw a player's frequencies, swing weights and loft gaps into a file ending in .svg or .png")
     private Path plot;
     @Option(names = "--out", paramLabel = "DIR", order = 38,
-        description = "write a page with every step and a picture for each player, and plan.json, into this folder, over "
-            + "those there")
+        description = "write a page with every step and a picture for each player, plan.json and the sets as files that can be "
+            + "edited and planned again into this folder, over those there")
     private Path out;
     @Option(names = "--why", order = 40, description = "show what each rule costs each group, and each quantity each club")
     private boolean why;
@@ -101,7 +108,7 @@ final class SetCommand implements Callable<Integer> {
         } catch (BadInput bad) {
             stockFaults = Optional.of(bad);
         }
-        WantedSets sets = wanted(stockFaults);
+        WantedSets sets = record.isEmpty() ? wanted(stockFaults) : recorded(workshop, stockFaults);
         SetRequest request = SetService.request(workshop, sets, wish);
         if (plot != null && request.targets().players().size() > 1) {
             throw new BadInput("--plot draws one player's set: name the player with --players, or give --out DIR for a picture of "
@@ -121,6 +128,12 @@ final class SetCommand implements Callable<Integer> {
     private void check() throws BadInput {
         if (json && (why || plain)) {
             throw new BadInput("--json prints everything already; leave out --why and --plain");
+        }
+        if (!record.isEmpty() && (targets != null || lines != null || !players.isEmpty())) {
+            throw new BadInput("--from-record takes the sets from the record: leave out --targets, --lines and --players");
+        }
+        if (straighten && record.isEmpty()) {
+            throw new BadInput("--straighten goes with --from-record NAME");
         }
         if (out != null) {
             SetFiles.check(out);
@@ -148,6 +161,13 @@ final class SetCommand implements Callable<Integer> {
         }
     }
 
+    private WantedSets recorded(Workshop workshop, Optional<BadInput> stockFaults) throws BadInput {
+        if (stockFaults.isPresent()) {
+            throw stockFaults.get();
+        }
+        return WantedSets.ofRecord(workshop, record, straighten);
+    }
+
     private SetService.Answer planned(SetRequest request, PlanLimits limits, StopKey stop) {
         if (json || !Terminal.isWatched()) {
             return SetService.plan(request, limits, progress -> { }, stop::isPressed);
@@ -164,7 +184,7 @@ final class SetCommand implements Callable<Integer> {
             draw(answer.plan().players().get(0));
         }
         if (out != null) {
-            List<Path> written = new SetFiles(out, plain).write(answer, SetJson.text(answer, sets));
+            List<Path> written = new SetFiles(out, plain).write(answer, sets);
             spec.commandLine().getErr().println("%d files written into %s".formatted(written.size(), out));
         }
     }

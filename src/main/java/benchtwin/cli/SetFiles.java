@@ -4,8 +4,10 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.BuildIdentity;
 import benchtwin.bench.Cautions;
 import benchtwin.bench.Pictures;
+import benchtwin.bench.SetJson;
 import benchtwin.bench.SetPictures;
 import benchtwin.bench.SetService;
+import benchtwin.bench.WantedSets;
 import benchtwin.match.Plan;
 import benchtwin.picture.SetSheet;
 import benchtwin.sets.PlayerSet;
@@ -22,8 +24,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Writes a plan of sets into a folder: a page for each player with every step and a picture, and the
- * whole as JSON. */
+/**
+ * Writes a plan of sets into a folder: a page for each player with every step and a picture, the whole as JSON, and what was
+ * wished for as files that can be edited and planned again.
+ */
 final class SetFiles {
 
     private static final int LONGEST_NAME = 60;
@@ -54,7 +58,7 @@ final class SetFiles {
     }
 
     /** Writes, over files of the same names, and returns them. */
-    List<Path> write(SetService.Answer answer, String json) throws BadInput {
+    List<Path> write(SetService.Answer answer, WantedSets sets) throws BadInput {
         List<Path> written = new ArrayList<>();
         try {
             Files.createDirectories(folder);
@@ -68,7 +72,9 @@ final class SetFiles {
                     Pictures.write(sheet.get(), folder.resolve(name + ".svg"));
                 }
             }
-            written.add(Files.writeString(folder.resolve("plan.json"), json + "\n"));
+            written.add(Files.writeString(folder.resolve("plan.json"), SetJson.text(answer, sets) + "\n"));
+            written.add(Files.writeString(folder.resolve("set-targets.csv"), answer.targetsText()));
+            written.add(Files.writeString(folder.resolve("lines.csv"), answer.linesText()));
         } catch (IOException unwritable) {
             throw new BadInput("--out %s cannot be written: %s".formatted(folder, unwritable.getMessage()));
         }

@@ -24,7 +24,7 @@ import java.util.Optional;
  */
 record IronLine(Line line, String worst, double offCpm) {
 
-    static final String NAME = "irons of record";
+    private static final String NAME = "irons of record of %s";
     /** Two always lie on a line. */
     private static final int FEWEST = 3;
     /** Over less, a slope is mostly the scatter of its readings: half a cpm of it would be more than half a cpm an inch. Ours. */
@@ -44,7 +44,7 @@ record IronLine(Line line, String worst, double offCpm) {
         FittedLine fitted = FittedLine.through(inches, cpm);
         WantedClub anchor = irons.stream().filter(club -> club.club().equals(USUAL_ANCHOR)).findFirst()
             .orElse(irons.get(irons.size() / 2));
-        Line line = new Line(NAME, Quantity.FREQUENCY, anchor.club(), rounded(fitted.at(inches(anchor))),
+        Line line = new Line(NAME.formatted(anchor.player()), Quantity.FREQUENCY, anchor.club(), rounded(fitted.at(inches(anchor))),
             rounded(-fitted.slope()), LinePer.INCH);
         int worst = 0;
         for (int i = 1; i < cpm.length; i++) {
@@ -79,7 +79,7 @@ record IronLine(Line line, String worst, double offCpm) {
         Map<Quantity, Wanted> wanted = new EnumMap<>(target.wanted());
         wanted.remove(Quantity.FREQUENCY);
         return new WantedClub(club.player(), club.club(), club.category(), club.number(), club.hand(), club.group(),
-            club.groupRule(), Optional.of(new Target(target.reading(), wanted)), Optional.of(NAME), club.swingLine(),
+            club.groupRule(), Optional.of(new Target(target.reading(), wanted)), Optional.of(NAME.formatted(club.player())), club.swingLine(),
             club.loftLine(), club.priority(), club.neededBy(), club.keeping(), margins);
     }
 

@@ -319,11 +319,13 @@ class SetCommandTest {
         assertThat(typed.status()).isEqualTo(Main.DONE);
         assertThat(Files.readString(plot)).isEqualTo(Files.readString(out.resolve("l-wexcombe.svg"))).contains("<svg", "L. Wexcombe",
             "GW");
-        assertThat(typed.err()).contains("3 files written into " + out);
+        assertThat(typed.err()).contains("5 files written into " + out);
         try (Stream<Path> files = Files.list(out)) {
             assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrder("l-wexcombe.txt", "l-wexcombe.svg",
-                "plan.json");
+                "plan.json", "set-targets.csv", "lines.csv");
         }
+        Typed again = set("--targets " + out.resolve("set-targets.csv") + " --rounds 2 --seed 1 --json");
+        assertThat(again.json().get("players")).as("the written targets plan the same").isEqualTo(typed.json().get("players"));
         assertThat(new ObjectMapper().readTree(Files.readString(out.resolve("plan.json")))).isEqualTo(typed.json());
         String text = Files.readString(out.resolve("l-wexcombe.txt"));
         assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(Page.WIDTH)
@@ -333,5 +335,17 @@ class SetCommandTest {
             .forEach(club -> list(club.get("plan").get("steps")).forEach(step ->
                 assertThat(oneLine).contains(step.get("words").asText())));
         assertThat(oneLine).contains("Right the first time", "Caution: Bending", "drawer");
+    }
+
+    @Test
+    void aRecordedSetIsBuiltAgainFromStock() throws IOException {
+        Typed typed = set("--from-record \"j. quillby\" --straighten --rounds 2 --json");
+        assertThat(typed.status()).isEqualTo(Main.DONE);
+        JsonNode player = typed.json().get("players").get(0);
+        assertThat(player.get("player").asText()).isEqualTo("J. Quillby");
+        assertThat(list(player.get("clubs")).stream().map(club -> club.get("club").asText())).contains("7-iron", "PW");
+        assertThat(set("--from-record Nobody").err()).contains("no club of \"Nobody\" is on record; nearest are");
+        assertThat(set("--from-record \"J. Quillby\" --players \"J. Quillby\"").err()).contains("leave out --targets");
+        assertThat(set("--straighten").status()).isEqualTo(Main.BAD_INPUT);
     }
 }

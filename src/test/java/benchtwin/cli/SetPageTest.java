@@ -55,7 +55,8 @@ class SetPageTest {
     }
 
     private static JsonNode json(SetService.Answer answer) throws JsonProcessingException {
-        return new ObjectMapper().readTree(SetJson.text(answer, new WantedSets(answer.request().targets(), Path.of("wanted.csv"),
+        return new ObjectMapper().readTree(SetJson.text(answer, new WantedSets(answer.request().targets(),
+            Optional.of(Path.of("wanted.csv")),
             Optional.of(Path.of("lines.csv")), List.of())));
     }
 

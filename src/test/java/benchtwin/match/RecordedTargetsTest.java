@@ -114,14 +114,14 @@ class RecordedTargetsTest {
         assertThat(kept.targets().lines()).isEmpty();
         assertThat(kept.targets().clubs()).extracting(one -> wanted(kept.targets(), one.club(), Quantity.FREQUENCY).value())
             .containsExactly(300.0, 304.0, 309.0, 311.0);
-        assertThat(kept.ironLine()).contains(new Line("irons of record", Quantity.FREQUENCY, "7-iron", 307.9, 7.6,
+        assertThat(kept.ironLine()).contains(new Line("irons of record of R. Fenn", Quantity.FREQUENCY, "7-iron", 307.9, 7.6,
             LinePer.INCH));
         RecordedTargets straight = of(true, fourIrons());
         assertThat(straight.targets().lines()).containsExactly(kept.ironLine().orElseThrow());
         double[] onTheLine = {300.3, 304.1, 307.9, 311.7};
         for (int i = 0; i < onTheLine.length; i++) {
             WantedClub iron = straight.targets().clubs().get(i);
-            assertThat(iron.frequencyLine()).contains("irons of record");
+            assertThat(iron.frequencyLine()).contains("irons of record of R. Fenn");
             assertThat(wanted(straight.targets(), iron.club(), Quantity.FREQUENCY).value())
                 .isCloseTo(onTheLine[i], within(ARITHMETIC));
             assertThat(wanted(straight.targets(), iron.club(), Quantity.LOFT))
