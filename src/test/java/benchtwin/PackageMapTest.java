@@ -57,7 +57,8 @@ class PackageMapTest {
         Map.entry("com.openhtmltopdf..", Set.of("ticket", "web")),
         Map.entry("org.jfree..", Set.of("picture")),
         Map.entry("org.apache.batik..", Set.of("picture")),
-        Map.entry("org.jgrapht..", Set.of("match")));
+        Map.entry("org.jgrapht..", Set.of("match")),
+        Map.entry("org.ojalgo..", Set.of("sets")));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
         .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

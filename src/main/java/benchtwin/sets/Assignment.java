@@ -56,6 +56,11 @@ final class Assignment {
         return sum;
     }
 
+    /** How much dearer the last assignment would be, at least, without this column; 0 for a column nobody took. */
+    double price(int column) {
+        return -columnPotential[column + 1];
+    }
+
     private void augment(double[][] cost, int row, int columns) {
         rowOf[0] = row;
         int column = 0;

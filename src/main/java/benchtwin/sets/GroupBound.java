@@ -1,17 +1,13 @@
 package benchtwin.sets;
 
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.stream.IntStream;
 
 /**
- * The best plan of a group under prices, with the proof. For fixed prices, the least cost about a centre less n·w·(centre)²
- * is a least of linear functions of the centre and so concave. Inside a box of centres it is therefore nowhere below its
- * corners: no plan with its means in the box costs less than the least corner less Σ n·w·h², h half the box's side. Boxes are
- * split, the least bound first, until the bound meets the best plan found.
+ * Plans of a group under prices: a good one quickly, or the best with the proof, from boxes of centres that are split, the
+ * least bound first, until the bound meets the best plan found.
  */
 final class GroupBound {
 
@@ -33,8 +29,7 @@ final class GroupBound {
         this.model = model;
         this.solver = solver;
         SlotGroup group = solver.group();
-        kinds = group.slots().size() < 2 ? List.of()
-            : IntStream.range(0, Residual.COUNT).filter(k -> group.weights()[k] > 0).boxed().toList();
+        kinds = Arrays.stream(group.spreadKinds()).boxed().toList();
         for (int k = 0; k < Residual.COUNT; k++) {
             low[k] = Double.POSITIVE_INFINITY;
             high[k] = Double.NEGATIVE_INFINITY;
@@ -68,11 +63,12 @@ final class GroupBound {
      * @return the best plan on the way
      */
     GroupPlan quick(Prices prices, double[] start) {
+        solver.price(prices);
         double[] centre = start.clone();
         GroupPlan best = null;
         double value = Double.POSITIVE_INFINITY;
-        for (int round = 0; round < ROUNDS_OF_CENTRES; round++) {
-            GroupPlan plan = solver.solve(centre, prices).plan();
+        for (int round = 0; round < (kinds.isEmpty() ? 1 : ROUNDS_OF_CENTRES); round++) {
+            GroupPlan plan = solver.solve(centre).plan();
             double here = plan.value(model, prices);
             if (best != null && !(here < value - MET)) {
                 break;
@@ -84,6 +80,15 @@ final class GroupBound {
         return best;
     }
 
+    GroupSolver solver() {
+        return solver;
+    }
+
+    /** Whether nothing has to be alike, so that one solve is exact. */
+    boolean isSingle() {
+        return kinds.isEmpty();
+    }
+
     /** Middle of where the centres can be. */
     double[] middle() {
         double[] middle = new double[Residual.COUNT];
@@ -93,7 +98,9 @@ final class GroupBound {
         return middle;
     }
 
-    private record Box(double[] from, double[] to, double bound) {
+    /** The box that holds the means of every plan. */
+    CentreBoxes.Box widest(CentreBoxes boxes) {
+        return boxes.box(low.clone(), high.clone());
     }
 
     /**
@@ -103,55 +110,34 @@ final class GroupBound {
      * @return plan and bound; they meet unless the boxes ran out
      */
     Proven prove(Prices prices, int mostBoxes) {
-        Search search = new Search(prices);
-        PriorityQueue<Box> open = new PriorityQueue<>(Comparator.comparingDouble(Box::bound));
-        open.add(search.box(low.clone(), high.clone()));
-        int boxes = 1;
+        Best best = new Best(prices);
+        best.offer(quick(prices, middle()));
+        CentreBoxes boxes = new CentreBoxes(solver, best::offer);
+        PriorityQueue<CentreBoxes.Box> open = new PriorityQueue<>(Comparator.comparingDouble(CentreBoxes.Box::bound));
+        open.add(widest(boxes));
+        int looked = 1;
         double bound = open.peek().bound();
-        while (!open.isEmpty()) {
-            bound = Math.min(open.peek().bound(), search.value);
-            if (search.hasMet(open.peek().bound()) || boxes >= mostBoxes) {
+        while (bound < best.value - MET && looked < mostBoxes) {
+            List<CentreBoxes.Box> halves = boxes.halves(open.peek());
+            if (halves.isEmpty()) {
                 break;
             }
-            Box box = open.poll();
-            int widest = -1;
-            double cost = 0;
-            for (int k : kinds) {
-                double side = box.to()[k] - box.from()[k];
-                double wasted = solver.group().weights()[k] * side * side;
-                if (wasted > cost) {
-                    cost = wasted;
-                    widest = k;
-                }
-            }
-            if (widest < 0) {
-                break;
-            }
-            double middle = (box.from()[widest] + box.to()[widest]) / 2;
-            double[] lowerTo = box.to().clone();
-            lowerTo[widest] = middle;
-            double[] upperFrom = box.from().clone();
-            upperFrom[widest] = middle;
-            open.add(search.box(box.from(), lowerTo));
-            open.add(search.box(upperFrom, box.to()));
-            boxes += 2;
+            open.poll();
+            open.addAll(halves);
+            looked += halves.size();
+            bound = open.peek().bound();
         }
-        if (open.isEmpty() || search.hasMet(bound)) {
-            bound = Math.min(search.value, Math.max(bound, open.isEmpty() ? search.value : open.peek().bound()));
-        }
-        return new Proven(search.plan, search.value, bound, boxes);
+        return new Proven(best.plan, best.value, Math.min(bound, best.value), looked);
     }
 
-    /** Corners looked at, and the best plan seen at any. */
-    private final class Search {
+    /** The best plan seen. */
+    private final class Best {
         private final Prices prices;
-        private final Map<List<Double>, Double> corners = new HashMap<>();
         private GroupPlan plan;
         private double value = Double.POSITIVE_INFINITY;
 
-        Search(Prices prices) {
+        Best(Prices prices) {
             this.prices = prices;
-            offer(quick(prices, middle()));
         }
 
         void offer(GroupPlan other) {
@@ -160,40 +146,6 @@ final class GroupBound {
                 value = its;
                 plan = other;
             }
-        }
-
-        boolean hasMet(double bound) {
-            return bound >= value - MET;
-        }
-
-        Box box(double[] from, double[] to) {
-            double least = Double.POSITIVE_INFINITY;
-            for (int corner = 0; corner < 1 << kinds.size(); corner++) {
-                double[] centre = new double[Residual.COUNT];
-                for (int b = 0; b < kinds.size(); b++) {
-                    int k = kinds.get(b);
-                    centre[k] = (corner >> b & 1) == 0 ? from[k] : to[k];
-                }
-                least = Math.min(least, at(centre));
-            }
-            double wasted = 0;
-            for (int k : kinds) {
-                double half = (to[k] - from[k]) / 2;
-                wasted += solver.group().slots().size() * (double) solver.group().weights()[k] * half * half;
-            }
-            return new Box(from, to, least - wasted);
-        }
-
-        private double at(double[] centre) {
-            List<Double> key = kinds.stream().map(k -> centre[k]).toList();
-            Double known = corners.get(key);
-            if (known != null) {
-                return known;
-            }
-            GroupSolver.Solved solved = solver.solve(centre, prices);
-            offer(solved.plan());
-            corners.put(key, solved.value());
-            return solved.value();
         }
     }
 }

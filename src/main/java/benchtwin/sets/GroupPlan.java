@@ -38,6 +38,12 @@ record GroupPlan(SlotGroup group, Option[] options) {
         return cost;
     }
 
+    /** Whether it keeps to one head model and one shaft model, where it must. */
+    boolean sharesModels(SetModel model) {
+        return !group.sameModels() || used().stream().map(option -> model.headModel(option.head())).distinct().count() <= 1
+            && used().stream().map(option -> model.shaftModel(option.shaft())).distinct().count() <= 1;
+    }
+
     /** What its models beyond the first cost, for a group that prefers to share. */
     long modelCost(SetModel model) {
         if (group.sameModels() || group.modelCost() == 0) {
@@ -72,7 +78,7 @@ record GroupPlan(SlotGroup group, Option[] options) {
 
     /** Everything together under prices. */
     double value(SetModel model, Prices prices) {
-        double value = value(model);
+        double value = softCost() + modelCost(model) + prices.empty() * emptyCost(model);
         for (Option option : options) {
             if (option != null) {
                 value += prices.of(option);

@@ -1,38 +1,28 @@
 package benchtwin.sets;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Fills the slots of one group at least cost, for given centres of its residuals and given prices of the parts.
  *
  * <p>A sum of squares about the mean is the least over all centres of the sum of squares about a centre. With the centres
  * fixed, what a slot costs does not depend on the others; so for each pair of a head model and a shaft model the group is one
- * small assignment of slots to shafts, each slot with its cheapest head. Pairs are taken in the order of the sum of their
- * slots' least costs, and the search ends where that passes the best. Where two slots want one head, either is tried without.
+ * small assignment of slots to shafts. Pairs are taken in the order of the sum of their slots' least costs, and the search
+ * ends where that passes the best. A banned part is not seen at all. One solver is used by one thread at a time.
  */
 final class GroupSolver {
 
-    /** What a slot costs in a column it cannot take. */
-    private static final double IMPOSSIBLE = 1e17;
-
     private final SetModel model;
     private final SlotGroup group;
-    private final List<Pair> pairs = new ArrayList<>();
-    private final Assignment assignment;
-    private final double[][] cost;
-    private final Option[][] chosen;
-
-    /** The options of one head model and one shaft model, by place in the group, and the shafts among them. */
-    private record Pair(Option[][] options, Map<Integer, Integer> columnOf) {
-    }
+    private final GroupTable table;
+    private final PairSolver pairSolver;
+    private final ModelBranches branches;
+    private final double[] priced;
+    private final double[] value;
+    private final double[] empty;
+    private final double[] bounds;
+    private final int[] cheapest;
+    private long solves;
 
     /**
      * Sorts the options of a group.
@@ -42,60 +32,32 @@ final class GroupSolver {
     GroupSolver(SetModel model, SlotGroup group) {
         this.model = model;
         this.group = group;
-        sortOut();
-        int n = group.slots().size();
-        int columns = n + pairs.stream().mapToInt(pair -> pair.columnOf().size()).max().orElse(0);
-        assignment = new Assignment(n, columns);
-        cost = new double[n][columns];
-        chosen = new Option[n][columns];
-    }
-
-    private void sortOut() {
-        Map<Long, List<List<Option>>> byModels = new LinkedHashMap<>();
-        Set<Long> keys = new TreeSet<>();
-        int n = group.slots().size();
-        for (int i = 0; i < n; i++) {
-            for (Option option : model.options(group.slots().get(i))) {
-                keys.add(key(option));
-            }
-        }
-        keys.forEach(key -> {
-            List<List<Option>> lists = new ArrayList<>();
-            for (int i = 0; i < n; i++) {
-                lists.add(new ArrayList<>());
-            }
-            byModels.put(key, lists);
-        });
-        for (int i = 0; i < n; i++) {
-            for (Option option : model.options(group.slots().get(i))) {
-                byModels.get(key(option)).get(i).add(option);
-            }
-        }
-        byModels.values().forEach(lists -> {
-            Map<Integer, Integer> columnOf = new LinkedHashMap<>();
-            Set<Integer> shafts = new TreeSet<>();
-            lists.forEach(list -> list.forEach(option -> shafts.add(option.shaft())));
-            shafts.forEach(shaft -> columnOf.put(shaft, columnOf.size()));
-            pairs.add(new Pair(lists.stream().map(list -> list.toArray(Option[]::new)).toArray(Option[][]::new), columnOf));
-        });
-    }
-
-    /** Groups that need not share have one pair of everything. */
-    private long key(Option option) {
-        return group.sameModels()
-            ? (long) model.headModel(option.head()) * (model.shafts() + 1L) + model.shaftModel(option.shaft()) : 0;
+        table = new GroupTable(model, group);
+        pairSolver = new PairSolver(table);
+        branches = group.sameModels() || group.modelCost() == 0 ? null
+            : new ModelBranches(table, pairSolver, group.modelCost());
+        priced = new double[table.option.length];
+        value = new double[table.option.length];
+        empty = new double[table.places];
+        bounds = new double[table.pairs];
+        cheapest = new int[table.pairs * table.places];
     }
 
     SlotGroup group() {
         return group;
     }
 
+    GroupTable table() {
+        return table;
+    }
+
     /**
      * A plan.
      * @param plan  the best with these centres, no part twice
-     * @param value its cost about the centres, prices included; models are not counted where they need not be shared
+     * @param value its cost about the centres, prices and models included
+     * @param bound no plan costs less about the centres; the value, unless a search had to be cut short
      */
-    record Solved(GroupPlan plan, double value) {
+    record Solved(GroupPlan plan, double value, double bound) {
     }
 
     /**
@@ -105,114 +67,131 @@ final class GroupSolver {
      * @return the best plan
      */
     Solved solve(double[] centre, Prices prices) {
-        double[] bounds = new double[pairs.size()];
-        Integer[] order = new Integer[pairs.size()];
-        for (int p = 0; p < order.length; p++) {
-            bounds[p] = rowMinima(pairs.get(p), centre, prices);
-            order[p] = p;
+        price(prices);
+        return solve(centre);
+    }
+
+    /** Sets the prices for the solves that follow. */
+    void price(Prices prices) {
+        double[] headPrice = prices.head();
+        double[] shaftPrice = prices.shaft();
+        for (int o = 0; o < priced.length; o++) {
+            double head = headPrice[table.head[o]];
+            double shaft = shaftPrice[table.shaft[o]];
+            priced[o] = head >= Prices.BANNED || shaft >= Prices.BANNED ? Double.POSITIVE_INFINITY
+                : table.base[o] + head + shaft;
         }
-        Arrays.sort(order, Comparator.comparingDouble(p -> bounds[p]));
-        Best best = new Best();
-        best.value = emptyCost();
-        best.options = new Option[group.slots().size()];
-        for (int p : order) {
-            if (bounds[p] >= best.value) {
-                break;
+        for (int i = 0; i < table.places; i++) {
+            empty[i] = prices.empty() * model.emptyCost(group.slots().get(i));
+        }
+    }
+
+    /** How many times it has solved: a measure of work that is the same on every machine. */
+    long solves() {
+        return solves;
+    }
+
+    /** Solves for fixed centres under the prices last set. */
+    Solved solve(double[] centre) {
+        solves++;
+        about(centre);
+        double leftOut = Arrays.stream(empty).sum();
+        pairSolver.begin(leftOut);
+        if (branches != null) {
+            branches.solve(value, empty);
+        } else {
+            pairs();
+        }
+        Option[] options = new Option[table.places];
+        for (int i = 0; i < options.length; i++) {
+            options[i] = pairSolver.best[i] < 0 ? null : table.option[pairSolver.best[i]];
+        }
+        return new Solved(new GroupPlan(group, options), pairSolver.bestValue, pairSolver.bound);
+    }
+
+    /** What an option of the table costs about the centres last used, prices included; infinite where it is banned. */
+    double valueOf(int option) {
+        return value[option];
+    }
+
+    /** What leaving a place empty costs under the prices last set. */
+    double emptyValue(int place) {
+        return empty[place];
+    }
+
+    /** What each option costs about the centres, the cheapest of each place, and their sum for each pair. */
+    void about(double[] centre) {
+        int kinds = table.kinds.length;
+        double constant = 0;
+        for (int b = 0; b < kinds; b++) {
+            double c = centre[table.kinds[b]];
+            constant += table.weight[b] * c * c;
+        }
+        for (int o = 0; o < value.length; o++) {
+            value[o] = priced[o] + constant;
+        }
+        for (int b = 0; b < kinds; b++) {
+            double slope = -2 * table.weight[b] * centre[table.kinds[b]];
+            double[] residual = table.residual[b];
+            for (int o = 0; o < value.length; o++) {
+                value[o] += slope * residual[o];
             }
-            branch(pairs.get(p), centre, prices, new HashSet<>(), best);
         }
-        return new Solved(new GroupPlan(group, best.options), best.value);
-    }
-
-    private static final class Best {
-        private Option[] options;
-        private double value;
-    }
-
-    private double emptyCost() {
-        double sum = 0;
-        for (int slot : group.slots()) {
-            sum += model.emptyCost(slot);
-        }
-        return sum;
-    }
-
-    private double about(Option option, double[] centre, Prices prices) {
-        double sum = option.cost() + prices.of(option);
-        for (int k = 0; k < Residual.COUNT; k++) {
-            if (group.weights()[k] > 0 && group.slots().size() > 1) {
-                double off = option.residual(k) - centre[k];
-                sum += group.weights()[k] * off * off;
-            }
-        }
-        return sum;
-    }
-
-    private double rowMinima(Pair pair, double[] centre, Prices prices) {
-        double sum = 0;
-        for (int i = 0; i < pair.options().length; i++) {
-            double least = model.emptyCost(group.slots().get(i));
-            for (Option option : pair.options()[i]) {
-                least = Math.min(least, about(option, centre, prices));
-            }
-            sum += least;
-        }
-        return sum;
-    }
-
-    private void branch(Pair pair, double[] centre, Prices prices, Set<Long> without, Best best) {
-        int n = group.slots().size();
-        int shafts = pair.columnOf().size();
-        for (int i = 0; i < n; i++) {
-            Arrays.fill(cost[i], 0, shafts + n, IMPOSSIBLE);
-            Arrays.fill(chosen[i], 0, shafts + n, null);
-            cost[i][shafts + i] = model.emptyCost(group.slots().get(i));
-            for (Option option : pair.options()[i]) {
-                if (without.isEmpty() || !without.contains(taken(i, option))) {
-                    double value = about(option, centre, prices);
-                    int column = pair.columnOf().get(option.shaft());
-                    if (value < cost[i][column]) {
-                        cost[i][column] = value;
-                        chosen[i][column] = option;
+        for (int p = 0; p < table.pairs; p++) {
+            double bound = 0;
+            for (int i = 0; i < table.places; i++) {
+                double least = empty[i];
+                int at = -1;
+                int cell = p * table.places + i;
+                for (int o = table.start[cell]; o < table.start[cell + 1]; o++) {
+                    if (value[o] < least) {
+                        least = value[o];
+                        at = o;
                     }
                 }
+                cheapest[cell] = at;
+                bound += least;
             }
-        }
-        int[] columnOf = new int[n];
-        double value = assignment.solve(cost, n, shafts + n, columnOf);
-        if (value >= best.value) {
-            return;
-        }
-        Option[] options = new Option[n];
-        for (int i = 0; i < n; i++) {
-            options[i] = chosen[i][columnOf[i]];
-        }
-        int[] twice = sharedHead(options);
-        if (twice == null) {
-            best.value = value;
-            best.options = options;
-            return;
-        }
-        for (int place : twice) {
-            Set<Long> more = new HashSet<>(without);
-            more.add(taken(place, options[place]));
-            branch(pair, centre, prices, more, best);
+            bounds[p] = bound;
         }
     }
 
-    private long taken(int place, Option option) {
-        return (long) place * model.heads() + option.head();
+    private void pairs() {
+        while (true) {
+            int next = -1;
+            double least = pairSolver.bestValue;
+            for (int p = 0; p < table.pairs; p++) {
+                if (bounds[p] < least) {
+                    least = bounds[p];
+                    next = p;
+                }
+            }
+            if (next < 0) {
+                return;
+            }
+            if (isFreeOfConflict(next)) {
+                pairSolver.bestValue = least;
+                System.arraycopy(cheapest, next * table.places, pairSolver.best, 0, table.places);
+                pairSolver.bound = Math.min(pairSolver.bound, least);
+            } else {
+                pairSolver.solve(value, empty, next);
+            }
+            bounds[next] = Double.POSITIVE_INFINITY;
+        }
     }
 
-    /** Two places that want one head; null when there are none. */
-    private static int[] sharedHead(Option[] options) {
-        for (int i = 0; i < options.length; i++) {
-            for (int j = i + 1; j < options.length; j++) {
-                if (options[i] != null && options[j] != null && options[i].head() == options[j].head()) {
-                    return new int[] {i, j};
+    /** Whether the cheapest of each place can be had together. */
+    private boolean isFreeOfConflict(int pair) {
+        int from = pair * table.places;
+        for (int i = 0; i < table.places; i++) {
+            int a = cheapest[from + i];
+            for (int j = i + 1; j < table.places && a >= 0; j++) {
+                int b = cheapest[from + j];
+                if (b >= 0 && (table.head[a] == table.head[b] || table.shaft[a] == table.shaft[b])) {
+                    return false;
                 }
             }
         }
-        return null;
+        return true;
     }
 }

@@ -91,6 +91,41 @@ final class SetModel {
         return shaftModel[shaft];
     }
 
+    /** The smallest unit that all weights of empty slots are whole multiples of. */
+    long emptyUnit() {
+        return Arrays.stream(emptyCost).reduce(0, SetModel::commonDivisor);
+    }
+
+    private static long commonDivisor(long a, long b) {
+        return b == 0 ? a : commonDivisor(b, a % b);
+    }
+
+    /** More than the soft cost of any plan. */
+    double mostSoft() {
+        double most = 0;
+        for (SlotGroup group : groups) {
+            most += 2.0 * group.modelCost() * group.slots().size();
+            double[] low = new double[Residual.COUNT];
+            double[] high = new double[Residual.COUNT];
+            Arrays.fill(low, Double.POSITIVE_INFINITY);
+            Arrays.fill(high, Double.NEGATIVE_INFINITY);
+            for (int slot : group.slots()) {
+                most += options.get(slot).stream().mapToLong(Option::cost).max().orElse(0);
+                for (Option option : options.get(slot)) {
+                    for (int k = 0; k < Residual.COUNT; k++) {
+                        low[k] = Math.min(low[k], option.residual(k));
+                        high[k] = Math.max(high[k], option.residual(k));
+                    }
+                }
+            }
+            for (int k : group.spreadKinds()) {
+                double half = Math.max(0, high[k] - low[k]) / 2;
+                most += group.slots().size() * group.weights()[k] * half * half;
+            }
+        }
+        return most + 1;
+    }
+
     List<Option> options(int slot) {
         return options.get(slot);
     }

@@ -1,6 +1,7 @@
 package benchtwin.sets;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Clubs that are to be alike.
@@ -19,6 +20,11 @@ record SlotGroup(List<Integer> slots, boolean sameModels, long[] weights, long m
             throw new IllegalArgumentException("a group has slots and a weight for each residual");
         }
         weights = weights.clone();
+    }
+
+    /** The residuals whose spread costs something; none in a group of one. */
+    int[] spreadKinds() {
+        return slots.size() < 2 ? new int[0] : IntStream.range(0, weights.length).filter(k -> weights[k] > 0).toArray();
     }
 
     /**

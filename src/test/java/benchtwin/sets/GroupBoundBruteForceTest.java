@@ -3,8 +3,10 @@ package benchtwin.sets;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,11 +31,29 @@ class GroupBoundBruteForceTest {
             double best = best(model, group, prices, new Option[group.slots().size()], 0);
             assertThat(proven.bound()).isLessThanOrEqualTo(best + ROUNDING);
             assertThat(proven.value()).isGreaterThanOrEqualTo(best - 1e-6);
-            if (group.sameModels()) {
-                assertThat(proven.value()).isCloseTo(best, within(ROUNDING));
-                assertThat(proven.bound()).isCloseTo(best, within(ROUNDING));
-            }
+            assertThat(proven.value()).isCloseTo(best, within(ROUNDING));
+            assertThat(proven.bound()).isCloseTo(best, within(ROUNDING));
             assertThat(proven.plan().value(model, prices)).isEqualTo(proven.value());
+        }
+    }
+
+    /** Banned parts stay out, even where a slot then stays empty. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void bannedPartsStayOut(long seed) {
+        SetModel model = RandomModel.of(seed, new int[] {3, 2, 3}, 5, 5, 0.5);
+        Prices prices = RandomModel.prices(model, seed);
+        for (int part = (int) (seed % 2); part < 5; part += 2) {
+            prices.head()[part] = Prices.BANNED;
+            prices.shaft()[4 - part] = Prices.BANNED;
+        }
+        long[] dear = new long[model.slots()];
+        Arrays.fill(dear, (long) Prices.BANNED * 100);
+        SetModel mustBeFull = new SetModel(model.groups(), dear, new int[5], new int[5],
+            IntStream.range(0, model.slots()).mapToObj(model::options).toList());
+        for (SlotGroup group : mustBeFull.groups()) {
+            GroupBound.Proven proven = new GroupBound(mustBeFull, new GroupSolver(mustBeFull, group)).prove(prices, 100);
+            assertThat(proven.plan().used()).noneMatch(prices::bans);
         }
     }
 

@@ -122,7 +122,7 @@ class PlanSolverTest {
     /** A local search that would go on for ever asks after every move. */
     @Test
     void stoppedInTheLocalSearchItKeepsTheBest() {
-        SetModel model = model(5);
+        SetModel model = model(3);
         AtomicInteger asked = new AtomicInteger();
         BooleanSupplier stop = () -> asked.incrementAndGet() > 3000;
         List<SetProblem> reported = new ArrayList<>();
