@@ -1,7 +1,9 @@
 package benchtwin.sets;
 
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 
 /**
  * What has been proven about all plans so far, on both levels. The least weight of empty slots comes from parts matched to
@@ -15,6 +17,9 @@ final class EventProof {
 
     private final EventBound event;
     private final Closing closing;
+    private final EmptyProgram program;
+    private final EmptyByModel byHeads;
+    private final EmptyByModel byShafts;
     private final double unit;
     private final double mostSoft;
     private final double share;
@@ -31,6 +36,9 @@ final class EventProof {
     EventProof(Solvers solvers, Workers workers, double share, long matched) {
         SetModel model = solvers.model();
         this.event = new EventBound(solvers, workers);
+        this.program = new EmptyProgram(model);
+        this.byHeads = EmptyByModel.ofHeads(model);
+        this.byShafts = EmptyByModel.ofShafts(model);
         this.closing = new Closing(solvers, workers);
         this.share = share;
         this.unit = model.emptyUnit();
@@ -65,6 +73,20 @@ final class EventProof {
             }
         }
         return proof;
+    }
+
+    /**
+     * Looks at the slots a plan leaves empty and at those they lead to: heads with their models, shafts with theirs, then heads
+     * and shafts together without; each where that is not too large a problem.
+     */
+    void proveEmpty(EventPlan plan) {
+        int[] empty = plan.emptySlots();
+        for (Function<int[], OptionalLong> look : List.<Function<int[], OptionalLong>>of(byHeads::weight, byShafts::weight,
+                program::weight)) {
+            if (emptyCost < plan.emptyCost()) {
+                look.apply(empty).ifPresent(weight -> emptyCost = Math.max(emptyCost, weight));
+            }
+        }
     }
 
     /**

@@ -21,7 +21,8 @@ import java.util.stream.Collectors;
 
 /**
  * Which few parts, with what readings, would improve a plan most. A club left out names the head or shaft it lacks; a part
- * that several clubs want has a price, and another like it would take about so much off the plan.
+ * that several clubs want has a price, and another like it would take about so much off the plan. The price of a part that a
+ * club left out could use says how much that club is wanted, so it is left to the first kind of line.
  */
 final class OrderAdvice {
 
@@ -45,11 +46,22 @@ final class OrderAdvice {
     List<OrderLine> lines() {
         List<OrderLine> lines = new ArrayList<>(forTheUnbuilt());
         List<OrderLine> contested = new ArrayList<>();
+        Set<Integer> missingHeads = new HashSet<>();
+        Set<Integer> missingShafts = new HashSet<>();
+        for (WantedSlot slot : tables.slots()) {
+            if (plan[slot.index()] == null) {
+                model.options(slot.index()).forEach(option -> {
+                    missingHeads.add(option.head());
+                    missingShafts.add(option.shaft());
+                });
+            }
+        }
         for (WantedSlot slot : tables.slots()) {
             Option option = plan[slot.index()];
             if (option != null) {
-                double head = prices.head()[option.head()] / SetTables.MILLION;
-                double shaft = prices.shaft()[option.shaft()] / SetTables.MILLION;
+                double head = missingHeads.contains(option.head()) ? 0 : prices.head()[option.head()] / SetTables.MILLION;
+                double shaft = missingShafts.contains(option.shaft()) ? 0
+                    : prices.shaft()[option.shaft()] / SetTables.MILLION;
                 if (head >= LEAST_GAIN) {
                     contested.add(new OrderLine("another head like " + words(tables.head(option.head())), wanting(option, true), head));
                 }

@@ -57,6 +57,7 @@ final class SetEngine {
     private long solvesAtProof;
     private long solvesOfProof;
     private double triedMissing;
+    private long programFor;
     private int nextChoice;
     private int choiceWait;
     private boolean isExhausted;
@@ -109,6 +110,7 @@ final class SetEngine {
         solvesOfProof = 0;
         solvesAtProof = 0;
         isExhausted = false;
+        programFor = Long.MAX_VALUE;
         nextChoice = 0;
         choiceWait = 1;
         isSmall = IntStream.range(0, model.slots()).map(slot -> model.options(slot).size()).sum() <= SMALL;
@@ -139,11 +141,11 @@ final class SetEngine {
         if (rounds == 0) {
             return sequence(stop);
         } else if (phase == REPAIR) {
-            return repair(search, stop);
+            return repair(search.plans(), search.current(), stop);
         } else if (phase == CHOICE && sinceStart >= nextChoice) {
             return choice();
         } else if (phase == EMPTY && mayBeFuller) {
-            return proveEmpty(stop) && repair(emptySearch, stop);
+            return proveEmpty(stop) && repair(emptySearch.plans(), emptySearch.best(), stop);
         } else if (phase == PROOF && search.best() != provenPrices
             && solvers.solves() - solvesAtProof >= solvesOfProof * WORK_A_PROOF) {
             return prove(stop);
@@ -169,7 +171,9 @@ final class SetEngine {
                 shafts.reserve(prices.shaft(), model, g);
                 return prices;
             }, stop);
-            offer(exchange.better(reserved, Prices.none(model), stop));
+            Prices scarce = EmptyBound.prices(model, heads, shafts, 1);
+            offer(exchange.better(reserved, scarce, stop));
+            offer(exchange.better(best, scarce, stop));
         }
         return !stop.getAsBoolean();
     }
@@ -188,10 +192,10 @@ final class SetEngine {
         return true;
     }
 
-    private boolean repair(PriceSearch of, BooleanSupplier stop) {
+    private boolean repair(List<GroupPlan> wishes, Prices prices, BooleanSupplier stop) {
         List<Runnable> seen = new ArrayList<>();
         Repair repair = new Repair(solvers, (g, plan) -> seen.add(() -> columns.add(g, plan)));
-        EventPlan plan = repair.repair(of.plans(), of.current(), new Random(seed * 1_000_003 + rounds), stop);
+        EventPlan plan = repair.repair(wishes, prices, new Random(seed * 1_000_003 + rounds), stop);
         if (stop.getAsBoolean()) {
             return false;
         }
@@ -214,6 +218,10 @@ final class SetEngine {
     }
 
     private boolean proveEmpty(BooleanSupplier stop) {
+        if (best.emptyCost() < programFor) {
+            programFor = best.emptyCost();
+            proof.proveEmpty(best);
+        }
         return proof.prove(Prices.none(model), 1, stop).isDone() && proof.prove(emptySearch.best(), 1, stop).isDone();
     }
 
