@@ -65,7 +65,7 @@ final class ReplanMoves implements MoveKind {
         return groups;
     }
 
-    /** Makes some parts dearer at random, so that a group leaves others what it would have taken. */
+    /** Makes parts dearer at random, by an eighth to eight times what a club costs, so that a group leaves others some. */
     private void roughen(Prices prices, List<Integer> groups, Board board, Random random) {
         long cost = 0;
         int clubs = 0;
@@ -74,7 +74,7 @@ final class ReplanMoves implements MoveKind {
             cost += plan.softCost();
             clubs += plan.used().size();
         }
-        double scale = 2 * random.nextDouble() * cost / Math.max(1, clubs);
+        double scale = Math.pow(2, 6 * random.nextDouble() - 3) * cost / Math.max(1, clubs);
         Arrays.setAll(prices.head(), head -> scale * random.nextDouble());
         Arrays.setAll(prices.shaft(), shaft -> scale * random.nextDouble());
     }
