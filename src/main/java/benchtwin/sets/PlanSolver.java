@@ -41,15 +41,18 @@ final class PlanSolver {
     }
 
     /**
-     * Plans, on the caller's thread.
+     * Plans, on the caller's thread, from the best plan the rounds already have, or from nothing.
      * @param better hears of every better plan as it is found, scored; each is its own copy
      * @param stop   asked before every round and after every move of the local search on the caller's thread, and by the
      *               rounds as they see fit; once it says true, the search ends
-     * @return the best plan found, scored; nothing filled if there is none
+     * @return the best plan found, scored; the one it began with, if none is better
      */
     SetProblem solve(Consumer<SetProblem> better, BooleanSupplier stop) {
         SetProblem problem = SetProblem.of(model, pins);
         problem.stopWhen(stop);
+        if (rounds.best() != null) {
+            problem.take(rounds.best());
+        }
         SolverFactory<SetProblem> factory = SolverFactory.create(
             SolverSetup.planning(new RoundCommand(rounds), maxRounds, localSearchSteps, seed));
         if (maxRounds == 0 && localSearchSteps == 0) {
