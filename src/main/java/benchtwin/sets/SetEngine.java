@@ -35,6 +35,8 @@ final class SetEngine {
     private static final int SMALL = 2_000;
     private static final double CLEARLY = 0.5;
     private static final int MOST_RESTARTS = 3;
+    /** How often the dearest slot an empty slot counts, see {@link #share}. */
+    private static final double DEAREST = 2;
 
     private final long seed;
     private final Workers workers;
@@ -75,22 +77,31 @@ final class SetEngine {
         this.seed = seed;
         this.workers = new Workers(threads);
         this.best = EventPlan.empty(model);
-        this.share = share(model);
+        this.share = share(model, workers);
         this.columns = new Columns(model, KEPT_COLUMNS);
         begin(model, null);
     }
 
-    /** Such that a slot left empty counts about as much as its worst option: prices then stay of one size. */
-    private static double share(SetModel model) {
-        double worst = 1;
+    /**
+     * Such that a slot left empty counts a few times the dearest slot, each group planned as if it were alone. Among plans that
+     * leave equally much empty any share proves something; too small a one proves little, because plans that leave more empty
+     * look cheap, and a large one makes prices of scarce parts so high that they take hundreds of rounds to find.
+     */
+    private static double share(SetModel model, Workers workers) {
+        Solvers alone = new Solvers(model, workers);
+        Prices none = Prices.none(model);
+        double dearest = 1;
+        for (int g = 0; g < alone.count(); g++) {
+            GroupPlan plan = alone.quick(g, none);
+            long used = plan.used().size();
+            double spread = used == 0 ? 0 : (plan.softCost() - plan.used().stream().mapToLong(Option::cost).sum()) / (double) used;
+            dearest = Math.max(dearest, spread + plan.used().stream().mapToLong(Option::cost).max().orElse(0));
+        }
         double least = Double.POSITIVE_INFINITY;
         for (int slot = 0; slot < model.slots(); slot++) {
             least = Math.min(least, model.emptyCost(slot));
-            for (Option option : model.options(slot)) {
-                worst = Math.max(worst, option.cost());
-            }
         }
-        return Math.min(1, worst / least);
+        return Math.min(1, DEAREST * dearest / least);
     }
 
     private void begin(SetModel current, Prices prices) {
