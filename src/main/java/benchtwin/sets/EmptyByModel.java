@@ -23,7 +23,8 @@ import org.ojalgo.optimisation.integer.IntegerStrategy;
 final class EmptyByModel {
 
     private static final int MOST_VARIABLES = 3_000;
-    private static final int MOST_STEPS = 2_000;
+    /** Far more than it takes: a step limit that bites inside a node would make the node look empty. */
+    private static final int MOST_STEPS = 1_000_000;
     /** What the solver's arithmetic may be off, in units of weight. */
     private static final double ARITHMETIC = 1e-4;
 
