@@ -111,8 +111,8 @@ final class SetTables {
      * @return the problem in whole numbers
      */
     SetModel model() {
-        long[] empty = slots.stream()
-            .mapToLong(slot -> EMPTY * (WantedClub.LAST_PRIORITY + 1 - slot.club().priority())).toArray();
+        long all = slots.stream().mapToLong(SetTables::emptyCost).sum();
+        long[] empty = slots.stream().mapToLong(slot -> slot.isPinned() ? all + EMPTY : emptyCost(slot)).toArray();
         List<List<Option>> none = slots.stream().map(slot -> List.<Option>of()).toList();
         SetModel bare = new SetModel(groups.stream().map(this::group).toList(), empty,
             models(inventory.heads().stream().map(Head::model).toList()),
@@ -187,6 +187,11 @@ final class SetTables {
      */
     boolean isOut(Option option) {
         return out.contains(option);
+    }
+
+    /** By priority; a pinned club is built before all others. */
+    private static long emptyCost(WantedSlot slot) {
+        return EMPTY * (WantedClub.LAST_PRIORITY + 1 - slot.club().priority());
     }
 
     private static int[] models(List<String> names) {
