@@ -34,7 +34,7 @@ final class SetEngine {
     /** A problem with this few options is listed at any gap. */
     private static final int SMALL = 2_000;
     private static final double CLEARLY = 0.5;
-    private static final int MOST_RESTARTS = 3;
+    private static final int MOST_RESTARTS = 6;
     /** How often the dearest slot an empty slot counts, see {@link #share}. */
     private static final double DEAREST = 2;
 
