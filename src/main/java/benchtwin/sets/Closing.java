@@ -39,9 +39,10 @@ final class Closing {
      * @param incumbent the best plan so far
      * @param prices    of the proof
      * @param proof     at those prices, done
+     * @param effort    how long to look, 1 or more
      * @param stop      whether to give up
      */
-    Closed close(EventPlan incumbent, Prices prices, EventBound.Proof proof, BooleanSupplier stop) {
+    Closed close(EventPlan incumbent, Prices prices, EventBound.Proof proof, int effort, BooleanSupplier stop) {
         SetModel model = solvers.model();
         double budget = incumbent.soft() + prices.empty() * incumbent.emptyCost() - proof.value();
         List<List<GroupPlan>> lists = new ArrayList<>();
@@ -54,7 +55,7 @@ final class Closing {
             int g = largestFirst[i];
             if (!stop.getAsBoolean() && !tooMany.get()) {
                 double bound = proof.groups()[g].bound();
-                listed[g] = new NearPlans(model, solvers.group(g), MOST_PLANS).between(prices, bound, bound + budget)
+                listed[g] = new NearPlans(model, solvers.group(g), MOST_PLANS, effort).between(prices, bound, bound + budget)
                     .map(plans -> plans.toArray(GroupPlan[]::new)).orElse(null);
                 tooMany.compareAndSet(false, listed[g] == null);
             }
@@ -67,7 +68,8 @@ final class Closing {
             lists.add(List.of(listed[g]));
             excess.add(Arrays.stream(listed[g]).mapToDouble(plan -> plan.value(model, prices) - bound).toArray());
         }
-        Packing packing = new Packing(model, lists, excess, budget + EventBound.ARITHMETIC, incumbent, stop);
+        Packing packing = new Packing(model, lists, excess, budget + EventBound.ARITHMETIC, prices.empty(),
+            incumbent, effort, stop);
         boolean isProven = packing.search();
         return new Closed(packing.best(), isProven, lists);
     }

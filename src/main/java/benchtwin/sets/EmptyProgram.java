@@ -5,28 +5,24 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.OptionalLong;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
-import org.ojalgo.optimisation.integer.IntegerStrategy;
 
 /**
- * What the slots that must stay empty weigh at least, heads and shafts seen together, where a slot that is left empty leads to:
- * the slots that share parts with it, directly or by others between. Which models go together is not seen, so the truth may
- * be more, never less. A head of a slot that goes with at least as many shafts as there are slots here always finds one; only
- * where it goes with fewer are the shafts told apart.
+ * Prices that prove how much must stay empty, heads and shafts seen together, where a slot that is left empty leads to: the
+ * slots that share parts with it, directly or by others between. A linear program: what every slot is worth, summed, less what
+ * every part costs, as large as can be, where no slot is worth more than leaving it empty weighs or than head and shaft of any
+ * of its options cost. A head of a slot that goes with at least as many shafts as there are slots here always finds one, so
+ * only where it goes with fewer do shafts have prices. The prices are a suggestion: whatever they are, the proof at them holds.
  */
 final class EmptyProgram {
 
-    private static final int MOST_VARIABLES = 2_500;
-    private static final int MOST_STEPS = 400;
-    /** What the solver's arithmetic may be off, in units of weight. */
-    private static final double ARITHMETIC = 1e-4;
+    private static final int MOST_ROWS = 4_000;
 
     private final SetModel model;
 
@@ -37,43 +33,47 @@ final class EmptyProgram {
     /**
      * Solves.
      * @param empty slots some plan leaves empty
-     * @return no plan's empty slots weigh less; nothing when the problem is too large to be put, or not solved to the end
+     * @return prices with empty slots in full; nothing when the problem is too large to be put
      */
-    OptionalLong weight(int[] empty) {
+    Optional<Prices> prices(int[] empty) {
         BitSet slots = connected(empty);
-        long unit = model.emptyUnit();
         Map<Integer, Map<Integer, Set<Integer>>> choices = choices(slots);
-        if (variables(choices, slots.cardinality()) > MOST_VARIABLES) {
-            return OptionalLong.empty();
+        int count = slots.cardinality();
+        if (rows(choices, count) > MOST_ROWS) {
+            return Optional.empty();
         }
+        double unit = model.emptyUnit();
         ExpressionsBasedModel problem = new ExpressionsBasedModel();
-        problem.options.iterations_abort = MOST_STEPS;
-        problem.options.iterations_suffice = MOST_STEPS;
-        problem.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
-        Map<Integer, Expression> heads = new HashMap<>();
-        Map<Integer, Expression> shafts = new HashMap<>();
+        Map<Integer, Variable> heads = new HashMap<>();
+        Map<Integer, Variable> shafts = new HashMap<>();
         choices.forEach((slot, byHead) -> {
-            Expression once = problem.newExpression("slot " + slot).level(1);
-            once.set(problem.newVariable("empty " + slot).binary().weight((double) model.emptyCost(slot) / unit), 1);
+            Variable worth = problem.newVariable("slot " + slot).lower(0).upper(model.emptyCost(slot) / unit).weight(1);
             byHead.forEach((head, ofHead) -> {
-                Expression ofThis = heads.computeIfAbsent(head, h -> problem.newExpression("head " + h).upper(1));
-                if (ofHead.size() >= slots.cardinality()) {
-                    Variable variable = problem.newVariable(slot + " " + head).binary();
-                    once.set(variable, 1);
-                    ofThis.set(variable, 1);
+                Variable ofThis = heads.computeIfAbsent(head, h -> problem.newVariable("head " + h).lower(0).weight(-1));
+                if (ofHead.size() >= count) {
+                    problem.newExpression(slot + " " + head).set(worth, 1).set(ofThis, -1).upper(0);
                 } else {
                     for (int shaft : ofHead) {
-                        Variable variable = problem.newVariable(slot + " " + head + " " + shaft).binary();
-                        once.set(variable, 1);
-                        ofThis.set(variable, 1);
-                        shafts.computeIfAbsent(shaft, s -> problem.newExpression("shaft " + s).upper(1)).set(variable, 1);
+                        Variable also = shafts.computeIfAbsent(shaft,
+                            s -> problem.newVariable("shaft " + s).lower(0).weight(-1));
+                        problem.newExpression(slot + " " + head + " " + shaft).set(worth, 1).set(ofThis, -1).set(also, -1)
+                            .upper(0);
                     }
                 }
             });
         });
-        Optimisation.Result result = problem.minimise();
-        return result.getState().isOptimal()
-            ? OptionalLong.of((long) Math.ceil(result.getValue() - ARITHMETIC) * unit) : OptionalLong.empty();
+        Optimisation.Result result = problem.maximise();
+        if (!result.getState().isFeasible()) {
+            return Optional.empty();
+        }
+        Prices prices = Prices.none(model);
+        heads.forEach((head, variable) -> prices.head()[head] = price(variable, unit));
+        shafts.forEach((shaft, variable) -> prices.shaft()[shaft] = price(variable, unit));
+        return Optional.of(prices);
+    }
+
+    private static double price(Variable variable, double unit) {
+        return Math.max(0, variable.getValue().doubleValue()) * unit;
     }
 
     private Map<Integer, Map<Integer, Set<Integer>>> choices(BitSet slots) {
@@ -87,7 +87,7 @@ final class EmptyProgram {
         return choices;
     }
 
-    private static long variables(Map<Integer, Map<Integer, Set<Integer>>> choices, int slots) {
+    private static long rows(Map<Integer, Map<Integer, Set<Integer>>> choices, int slots) {
         return choices.values().stream().flatMap(byHead -> byHead.values().stream())
             .mapToLong(ofHead -> ofHead.size() >= slots ? 1 : ofHead.size()).sum();
     }
@@ -95,22 +95,24 @@ final class EmptyProgram {
     private BitSet connected(int[] empty) {
         BitSet slots = new BitSet();
         BitSet parts = new BitSet();
-        Arrays.stream(empty).forEach(slots::set);
-        int before = -1;
-        while (slots.cardinality() != before) {
+        Arrays.stream(empty).forEach(slot -> reach(slot, slots, parts));
+        for (int before = -1; slots.cardinality() != before; ) {
             before = slots.cardinality();
             for (int slot = 0; slot < model.slots(); slot++) {
-                boolean isReached = slots.get(slot) || model.options(slot).stream()
-                    .anyMatch(option -> parts.get(option.head()) || parts.get(model.heads() + option.shaft()));
-                if (isReached) {
-                    slots.set(slot);
-                    model.options(slot).forEach(option -> {
-                        parts.set(option.head());
-                        parts.set(model.heads() + option.shaft());
-                    });
+                if (!slots.get(slot) && model.options(slot).stream()
+                    .anyMatch(option -> parts.get(option.head()) || parts.get(model.heads() + option.shaft()))) {
+                    reach(slot, slots, parts);
                 }
             }
         }
         return slots;
+    }
+
+    private void reach(int slot, BitSet slots, BitSet parts) {
+        slots.set(slot);
+        for (Option option : model.options(slot)) {
+            parts.set(option.head());
+            parts.set(model.heads() + option.shaft());
+        }
     }
 }

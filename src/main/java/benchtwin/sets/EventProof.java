@@ -1,9 +1,7 @@
 package benchtwin.sets;
 
 import java.util.List;
-import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
-import java.util.function.Function;
 
 /**
  * What has been proven about all plans so far, on both levels. The least weight of empty slots comes from parts matched to
@@ -14,6 +12,8 @@ import java.util.function.Function;
 final class EventProof {
 
     private static final int FEW_BOXES = 200;
+    /** How often the dearest slot an empty slot counts, see {@link #share}. */
+    private static final double DEAREST = 2;
 
     private final EventBound event;
     private final Closing closing;
@@ -44,6 +44,28 @@ final class EventProof {
         this.unit = model.emptyUnit();
         this.mostSoft = model.mostSoft();
         this.emptyCost = matched;
+    }
+
+    /**
+     * Such that a slot left empty counts a few times the dearest slot, each group planned as if it were alone. Among plans that
+     * leave equally much empty any share proves something; too small a one proves little, because plans that leave more empty
+     * look cheap, and a large one makes prices of scarce parts so high that they take hundreds of rounds to find.
+     */
+    static double share(SetModel model, Workers workers) {
+        Solvers alone = new Solvers(model, workers);
+        Prices none = Prices.none(model);
+        double dearest = 1;
+        for (int g = 0; g < alone.count(); g++) {
+            GroupPlan plan = alone.quick(g, none);
+            long used = plan.used().size();
+            double spread = used == 0 ? 0 : (plan.softCost() - plan.used().stream().mapToLong(Option::cost).sum()) / (double) used;
+            dearest = Math.max(dearest, spread + plan.used().stream().mapToLong(Option::cost).max().orElse(0));
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (int slot = 0; slot < model.slots(); slot++) {
+            least = Math.min(least, model.emptyCost(slot));
+        }
+        return Math.min(1, DEAREST * dearest / least);
     }
 
     /** The bound, its soft level for plans whose empty slots weigh what they must. */
@@ -79,14 +101,14 @@ final class EventProof {
      * Looks at the slots a plan leaves empty and at those they lead to: heads with their models, shafts with theirs, then heads
      * and shafts together without; each where that is not too large a problem.
      */
-    void proveEmpty(EventPlan plan) {
+    boolean proveEmpty(EventPlan plan, BooleanSupplier stop) {
         int[] empty = plan.emptySlots();
-        for (Function<int[], OptionalLong> look : List.<Function<int[], OptionalLong>>of(byHeads::weight, byShafts::weight,
-                program::weight)) {
+        for (EmptyByModel look : List.of(byHeads, byShafts)) {
             if (emptyCost < plan.emptyCost()) {
-                look.apply(empty).ifPresent(weight -> emptyCost = Math.max(emptyCost, weight));
+                look.weight(empty).ifPresent(weight -> emptyCost = Math.max(emptyCost, weight));
             }
         }
+        return emptyCost >= plan.emptyCost() || program.prices(plan.emptySlots()).map(prices -> prove(prices, 1, stop).isDone()).orElse(true);
     }
 
     /**
@@ -94,16 +116,17 @@ final class EventProof {
      * @param incumbent the best plan so far
      * @param prices    of the last proof at the share; while the incumbent may leave too much empty, empty slots count in full
      * @param proof     the last proof at the share
+     * @param effort    how long to look, 1 or more
      * @param stop      whether to give up
      */
-    Closing.Closed close(EventPlan incumbent, Prices prices, EventBound.Proof proof, BooleanSupplier stop) {
+    Closing.Closed close(EventPlan incumbent, Prices prices, EventBound.Proof proof, int effort, BooleanSupplier stop) {
         boolean isFull = incumbent.emptyCost() > emptyCost;
         Prices at = isFull ? prices.withEmpty(1) : prices;
         EventBound.Proof here = isFull ? prove(at, FEW_BOXES, stop) : proof;
         if (!here.isDone()) {
             return new Closing.Closed(incumbent, false, List.of());
         }
-        Closing.Closed closed = closing.close(incumbent, at, here, stop);
+        Closing.Closed closed = closing.close(incumbent, at, here, effort, stop);
         if (closed.isProven() && (isFull || closed.best().emptyCost() == emptyCost)) {
             provenBest = closed.best();
         }

@@ -2,11 +2,13 @@ package benchtwin.sets;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Every plan of a group that costs no more than a limit under prices: boxes of centres that may hold one are split until
@@ -16,9 +18,11 @@ import java.util.Optional;
 final class NearPlans {
 
     private static final int MOST_BOXES = 1_000;
-    private static final int MOST_STEPS = 2_000_000;
+    private static final int MOST_STEPS = 300_000;
     /** Boxes are not split further for less than this. */
     private static final double LEAST_WASTE = 1_000;
+    /** Means this near to the edge of a box are in it; thousandths of a tolerance. */
+    private static final double EDGE = 1e-6;
     /** Spreads are rounded down, one unit a residual; and what doubles may lose. */
     private static final double ROUNDING = Residual.COUNT + 0.1;
 
@@ -26,19 +30,23 @@ final class NearPlans {
     private final GroupBound group;
     private final GroupTable table;
     private final int mostPlans;
+    private final int effort;
     private final Map<List<Option>, GroupPlan> plans = new LinkedHashMap<>();
     private final int[] chosen;
     private Prices prices;
     private double limit;
     private double allowed;
+    private CentreBoxes.Box box;
     private int steps;
 
     /**
      * @param model     the problem
      * @param group     whose plans
      * @param mostPlans more than this many are too many
+     * @param effort    how long to look, 1 or more
      */
-    NearPlans(SetModel model, GroupBound group, int mostPlans) {
+    NearPlans(SetModel model, GroupBound group, int mostPlans, int effort) {
+        this.effort = effort;
         this.model = model;
         this.group = group;
         this.table = group.solver().table();
@@ -65,7 +73,7 @@ final class NearPlans {
             if (box.bound() > limit) {
                 continue;
             }
-            if (looked > MOST_BOXES || steps > MOST_STEPS || plans.size() > mostPlans) {
+            if (looked > MOST_BOXES * effort || steps > MOST_STEPS * effort || plans.size() > mostPlans) {
                 return Optional.empty();
             }
             List<CentreBoxes.Box> halves = box.waste() > fine ? boxes.halves(box) : List.of();
@@ -75,15 +83,17 @@ final class NearPlans {
                 halves.forEach(open::push);
             }
         }
-        return steps > MOST_STEPS || plans.size() > mostPlans ? Optional.empty() : Optional.of(List.copyOf(plans.values()));
+        return steps > MOST_STEPS * effort || plans.size() > mostPlans ? Optional.empty()
+            : Optional.of(List.copyOf(plans.values()));
     }
 
-    private void search(CentreBoxes.Box box) {
+    private void search(CentreBoxes.Box within) {
+        box = within;
         GroupSolver solver = group.solver();
         solver.about(box.middle());
         allowed = limit + box.waste();
+        double[] rest = new double[table.places + 1];
         for (int pair = 0; pair < table.pairs; pair++) {
-            double[] rest = new double[table.places + 1];
             for (int i = table.places - 1; i >= 0; i--) {
                 double least = solver.emptyValue(i);
                 for (int o = table.start[pair * table.places + i]; o < table.start[pair * table.places + i + 1]; o++) {
@@ -91,7 +101,16 @@ final class NearPlans {
                 }
                 rest[i] = rest[i + 1] + least;
             }
-            fill(pair, 0, 0, rest);
+            if (rest[0] <= allowed) {
+                int[][] candidates = new int[table.places][];
+                for (int i = 0; i < table.places; i++) {
+                    double most = allowed - rest[0] + rest[i] - rest[i + 1];
+                    candidates[i] = IntStream.range(table.start[pair * table.places + i], table.start[pair * table.places + i + 1])
+                        .filter(o -> solver.valueOf(o) <= most).boxed().sorted(Comparator.comparingDouble(solver::valueOf))
+                        .mapToInt(Integer::intValue).toArray();
+                }
+                fill(candidates, 0, 0, rest);
+            }
         }
         if (table.pairs == 0) {
             Arrays.fill(chosen, -1);
@@ -99,29 +118,50 @@ final class NearPlans {
         }
     }
 
-    private void fill(int pair, int place, double cost, double[] rest) {
-        if (cost + rest[place] > allowed || steps > MOST_STEPS || plans.size() > mostPlans) {
+    private void fill(int[][] candidates, int place, double cost, double[] rest) {
+        if (cost + rest[place] > allowed || ++steps > MOST_STEPS * effort || plans.size() > mostPlans) {
             return;
         }
         if (place == table.places) {
-            keep();
+            if (isInside()) {
+                keep();
+            }
             return;
         }
         GroupSolver solver = group.solver();
         double most = allowed - cost - rest[place + 1];
         if (solver.emptyValue(place) <= most) {
             chosen[place] = -1;
-            fill(pair, place + 1, cost + solver.emptyValue(place), rest);
+            fill(candidates, place + 1, cost + solver.emptyValue(place), rest);
         }
-        int from = table.start[pair * table.places + place];
-        int to = table.start[pair * table.places + place + 1];
-        steps += to - from + 1;
-        for (int o = from; o < to; o++) {
-            if (solver.valueOf(o) <= most && isFree(place, o)) {
+        for (int o : candidates[place]) {
+            if (solver.valueOf(o) > most) {
+                break;
+            }
+            if (isFree(place, o)) {
                 chosen[place] = o;
-                fill(pair, place + 1, cost + solver.valueOf(o), rest);
+                fill(candidates, place + 1, cost + solver.valueOf(o), rest);
             }
         }
+    }
+
+    /** Whether the means are in the box; where they are not, another box has them. */
+    private boolean isInside() {
+        for (int b = 0; b < table.kinds.length; b++) {
+            double sum = 0;
+            int count = 0;
+            for (int option : chosen) {
+                if (option >= 0) {
+                    sum += table.residual[b][option];
+                    count++;
+                }
+            }
+            int kind = table.kinds[b];
+            if (count > 0 && (sum < (box.from()[kind] - EDGE) * count || sum > (box.to()[kind] + EDGE) * count)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean isFree(int place, int option) {

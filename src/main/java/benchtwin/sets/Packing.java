@@ -22,13 +22,15 @@ final class Packing {
     private final BitSet shafts = new BitSet();
     private final GroupPlan[] chosen;
     private EventPlan best;
+    private final double share;
     private double budget;
+    private final long mostLooks;
     private int nodes;
     private long looks;
     private boolean isCut;
 
-    /** A plan and what it costs above its group's bound under the prices. */
-    private record Candidate(GroupPlan plan, double excess) {
+    /** A plan, what it costs above its group's bound under the prices, and what it costs without. */
+    private record Candidate(GroupPlan plan, double excess, long emptyCost, long soft) {
     }
 
     /**
@@ -36,11 +38,15 @@ final class Packing {
      * @param lists by group: every plan that could be in a better choice
      * @param excess by group and plan: what it costs above the group's bound
      * @param budget what the excesses of a better choice add up to at most
+     * @param share  of the weight of empty slots in the excesses
      * @param incumbent the plan to beat
+     * @param effort how long to look, 1 or more
      * @param stop  whether to give up
      */
-    Packing(SetModel model, List<List<GroupPlan>> lists, List<double[]> excess, double budget, EventPlan incumbent,
-            BooleanSupplier stop) {
+    Packing(SetModel model, List<List<GroupPlan>> lists, List<double[]> excess, double budget, double share,
+            EventPlan incumbent, int effort, BooleanSupplier stop) {
+        this.share = share;
+        this.mostLooks = (long) MOST_LOOKS * effort;
         this.model = model;
         this.stop = stop;
         this.budget = budget;
@@ -48,7 +54,9 @@ final class Packing {
         for (int g = 0; g < lists.size(); g++) {
             List<Candidate> candidates = new ArrayList<>();
             for (int c = 0; c < lists.get(g).size(); c++) {
-                candidates.add(new Candidate(lists.get(g).get(c), excess.get(g)[c]));
+                GroupPlan plan = lists.get(g).get(c);
+                candidates.add(new Candidate(plan, excess.get(g)[c], plan.emptyCost(model),
+                    plan.softCost() + plan.modelCost(model)));
             }
             candidates.sort(Comparator.comparingDouble(Candidate::excess));
             this.lists.add(candidates.toArray(Candidate[]::new));
@@ -58,7 +66,7 @@ final class Packing {
 
     /** Searches; true when nothing better is left. */
     boolean search() {
-        branch(0, 0);
+        branch(0, 0, 0, 0);
         return !isCut;
     }
 
@@ -67,15 +75,15 @@ final class Packing {
         return best;
     }
 
-    private void branch(int depth, double spent) {
-        if (isCut || looks > MOST_LOOKS || (++nodes & 63) == 0 && stop.getAsBoolean()) {
+    private void branch(int depth, double spent, long emptyCost, long soft) {
+        if (isCut || looks > mostLooks || (++nodes & 63) == 0 && stop.getAsBoolean()) {
             isCut = true;
             return;
         }
         if (depth == chosen.length) {
-            EventPlan plan = EventPlan.of(model, List.of(chosen));
-            if (plan.isBetterThan(best)) {
-                best = plan;
+            if (emptyCost < best.emptyCost() || emptyCost == best.emptyCost() && soft < best.soft()) {
+                budget -= Math.max(0, best.soft() - soft + share * (best.emptyCost() - emptyCost));
+                best = EventPlan.of(model, List.of(chosen));
             }
             return;
         }
@@ -117,7 +125,7 @@ final class Packing {
             if (isFree(candidate.plan())) {
                 chosen[next] = candidate.plan();
                 mark(candidate.plan(), true);
-                branch(depth + 1, spent + candidate.excess());
+                branch(depth + 1, spent + candidate.excess(), emptyCost + candidate.emptyCost(), soft + candidate.soft());
                 mark(candidate.plan(), false);
                 chosen[next] = null;
             }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
 /**
  * Plans all groups over one stock, round by round, better and better, with a proof of how far from the best the plan may be.
@@ -23,20 +22,20 @@ final class SetEngine {
     private static final int CLOSE = 5;
     private static final int CHOICE = 9;
     private static final int EMPTY = 12;
-    private static final int MOST_COLUMNS = 500;
+    private static final int MOST_COLUMNS = 400;
     private static final int KEPT_COLUMNS = 1_500;
     private static final int FEW_BOXES = 500;
     private static final int MANY_BOXES = 4_000;
     /** So much other work has to be done between proofs, as a multiple of the last one's. */
-    private static final double WORK_A_PROOF = 2;
+    private static final double WORK_A_PROOF = 1;
     /** Below this gap, all plans that could be better may be few enough to list. */
-    private static final double NEAR = 0.003;
+    private static final double NEAR = 0.01;
     /** A problem with this few options is listed at any gap. */
     private static final int SMALL = 2_000;
     private static final double CLEARLY = 0.5;
-    private static final int MOST_RESTARTS = 6;
-    /** How often the dearest slot an empty slot counts, see {@link #share}. */
-    private static final double DEAREST = 2;
+    /** How much longer plans are listed once prices no longer move. */
+    private static final int LONG = 8;
+    private static final int MOST_RESTARTS = 3;
 
     private final long seed;
     private final Workers workers;
@@ -77,31 +76,9 @@ final class SetEngine {
         this.seed = seed;
         this.workers = new Workers(threads);
         this.best = EventPlan.empty(model);
-        this.share = share(model, workers);
+        this.share = EventProof.share(model, workers);
         this.columns = new Columns(model, KEPT_COLUMNS);
         begin(model, null);
-    }
-
-    /**
-     * Such that a slot left empty counts a few times the dearest slot, each group planned as if it were alone. Among plans that
-     * leave equally much empty any share proves something; too small a one proves little, because plans that leave more empty
-     * look cheap, and a large one makes prices of scarce parts so high that they take hundreds of rounds to find.
-     */
-    private static double share(SetModel model, Workers workers) {
-        Solvers alone = new Solvers(model, workers);
-        Prices none = Prices.none(model);
-        double dearest = 1;
-        for (int g = 0; g < alone.count(); g++) {
-            GroupPlan plan = alone.quick(g, none);
-            long used = plan.used().size();
-            double spread = used == 0 ? 0 : (plan.softCost() - plan.used().stream().mapToLong(Option::cost).sum()) / (double) used;
-            dearest = Math.max(dearest, spread + plan.used().stream().mapToLong(Option::cost).max().orElse(0));
-        }
-        double least = Double.POSITIVE_INFINITY;
-        for (int slot = 0; slot < model.slots(); slot++) {
-            least = Math.min(least, model.emptyCost(slot));
-        }
-        return Math.min(1, DEAREST * dearest / least);
     }
 
     private void begin(SetModel current, Prices prices) {
@@ -110,7 +87,8 @@ final class SetEngine {
         heads = EmptyBound.ofHeads(model);
         shafts = EmptyBound.ofShafts(model);
         proof = new EventProof(solvers, workers, share, Math.max(heads.weight(), shafts.weight()));
-        search = new PriceSearch(solvers, workers, columns, prices != null ? prices : EmptyBound.prices(model, heads, shafts, share));
+        search = new PriceSearch(solvers, workers, columns,
+            prices != null ? prices : EmptyBound.prices(model, heads, shafts, share));
         emptySearch = new PriceSearch(new Solvers(solvers), workers, columns, EmptyBound.prices(model, heads, shafts, 1));
         sinceStart = 0;
         restarts = 0;
@@ -124,7 +102,7 @@ final class SetEngine {
         programFor = Long.MAX_VALUE;
         nextChoice = 0;
         choiceWait = 1;
-        isSmall = IntStream.range(0, model.slots()).map(slot -> model.options(slot).size()).sum() <= SMALL;
+        isSmall = model.optionCount() <= SMALL;
     }
 
     /**
@@ -137,7 +115,9 @@ final class SetEngine {
         if (isDone()) {
             return false;
         }
+        long before = solvers.solves();
         if (!round(stop)) {
+            solvesAtProof += solvers.solves() - before;
             return true;
         }
         rounds++;
@@ -150,11 +130,11 @@ final class SetEngine {
         int phase = sinceStart % PERIOD;
         boolean mayBeFuller = best.emptyCost() > proof.bound().emptyCost();
         if (rounds == 0) {
-            return sequence(stop);
+            return first(stop);
         } else if (phase == REPAIR) {
             return repair(search.plans(), search.current(), stop);
         } else if (phase == CHOICE && sinceStart >= nextChoice) {
-            return choice();
+            return choice(stop);
         } else if (phase == EMPTY && mayBeFuller) {
             return proveEmpty(stop) && repair(emptySearch.plans(), emptySearch.best(), stop);
         } else if (phase == PROOF && search.best() != provenPrices
@@ -170,22 +150,8 @@ final class SetEngine {
         return price();
     }
 
-    private boolean sequence(BooleanSupplier stop) {
-        Sequence sequence = new Sequence(solvers, columns::add);
-        offer(sequence.plan(sequence.byImportance(), Prices.none(model), stop));
-        Exchange exchange = new Exchange(solvers, columns::add);
-        offer(exchange.better(best, Prices.none(model), stop));
-        if (best.emptyCost() > proof.bound().emptyCost()) {
-            EventPlan reserved = sequence.plan(sequence.byImportance(), g -> {
-                Prices prices = Prices.none(model);
-                heads.reserve(prices.head(), model, g);
-                shafts.reserve(prices.shaft(), model, g);
-                return prices;
-            }, stop);
-            Prices scarce = EmptyBound.prices(model, heads, shafts, 1);
-            offer(exchange.better(reserved, scarce, stop));
-            offer(exchange.better(best, scarce, stop));
-        }
+    private boolean first(BooleanSupplier stop) {
+        new FirstPlan(solvers, columns::add).plan(heads, shafts, proof.bound().emptyCost(), stop).forEach(this::offer);
         return !stop.getAsBoolean();
     }
 
@@ -194,6 +160,7 @@ final class SetEngine {
             restarts = best.isBetterThan(atRestart) ? 0 : restarts + 1;
             atRestart = best;
             solvesOfProof = 0;
+            triedMissing = Double.POSITIVE_INFINITY;
             nextChoice = 0;
             isExhausted = restarts > MOST_RESTARTS;
             search.restart();
@@ -215,23 +182,29 @@ final class SetEngine {
         return true;
     }
 
-    private boolean choice() {
+    private boolean choice(BooleanSupplier stop) {
         double budget = best.soft() + share * best.emptyCost() - search.bestValue();
         List<List<GroupPlan>> near = columns.nearest(search.best(), budget, best, MOST_COLUMNS);
-        if (columns.hasNew(near)) {
-            EventPlan before = best;
-            offer(new ColumnChoice(model).choose(near, best));
-            columns.chosenFrom(near);
-            choiceWait = best == before ? 2 * choiceWait : 1;
-            nextChoice = sinceStart + choiceWait * PERIOD;
+        if (!columns.hasNew(near)) {
+            return true;
         }
+        EventPlan chosen = new ColumnChoice(model, near, best).choose(stop);
+        if (stop.getAsBoolean()) {
+            return false;
+        }
+        columns.chosenFrom(near);
+        choiceWait = chosen.isBetterThan(best) ? 1 : 2 * choiceWait;
+        nextChoice = sinceStart + choiceWait * PERIOD;
+        offer(chosen);
         return true;
     }
 
     private boolean proveEmpty(BooleanSupplier stop) {
         if (best.emptyCost() < programFor) {
+            if (!proof.proveEmpty(best, stop)) {
+                return false;
+            }
             programFor = best.emptyCost();
-            proof.proveEmpty(best);
         }
         return proof.prove(Prices.none(model), 1, stop).isDone() && proof.prove(emptySearch.best(), 1, stop).isDone();
     }
@@ -266,7 +239,8 @@ final class SetEngine {
 
     private boolean close(BooleanSupplier stop) {
         double missing = missing();
-        Closing.Closed closed = proof.close(best, provenPrices, lastProof, stop);
+        long before = solvers.solves();
+        Closing.Closed closed = proof.close(best, provenPrices, lastProof, restarts > 0 ? LONG : 1, stop);
         if (stop.getAsBoolean()) {
             return false;
         }
@@ -275,6 +249,8 @@ final class SetEngine {
                 columns.add(g, plan);
             }
         }
+        // how far an attempt in vain gets depends on the threads: it must not count as work
+        solvesAtProof += solvers.solves() - before;
         offer(closed.best());
         triedMissing = missing;
         return true;
@@ -335,20 +311,9 @@ final class SetEngine {
      * @throws IllegalArgumentException when slots, groups or parts differ
      */
     void widen(SetModel wider) {
-        if (wider.slots() != model.slots() || wider.heads() != model.heads() || wider.shafts() != model.shafts()
-            || !sameSlots(wider)) {
+        if (!model.isLike(wider)) {
             throw new IllegalArgumentException("a wider model has the same slots, groups and parts");
         }
         begin(wider, search.best());
-    }
-
-    private boolean sameSlots(SetModel wider) {
-        for (int slot = 0; slot < model.slots(); slot++) {
-            if (wider.emptyCost(slot) != model.emptyCost(slot)) {
-                return false;
-            }
-        }
-        return wider.groups().stream().map(SlotGroup::slots).toList().equals(model.groups().stream().map(SlotGroup::slots)
-            .toList());
     }
 }

@@ -129,4 +129,15 @@ final class SetModel {
     List<Option> options(int slot) {
         return options.get(slot);
     }
+
+    int optionCount() {
+        return options.stream().mapToInt(List::size).sum();
+    }
+
+    /** Whether another model has the same slots, groups and parts, whatever its options. */
+    boolean isLike(SetModel other) {
+        return Arrays.equals(emptyCost, other.emptyCost) && Arrays.equals(headModel, other.headModel)
+            && Arrays.equals(shaftModel, other.shaftModel)
+            && groups.stream().map(SlotGroup::slots).toList().equals(other.groups.stream().map(SlotGroup::slots).toList());
+    }
 }

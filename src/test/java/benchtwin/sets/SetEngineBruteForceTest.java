@@ -48,14 +48,20 @@ class SetEngineBruteForceTest {
         assertThat(EventPlan.of(model, engine.best())).isEqualByComparingTo(engine.plan());
     }
 
-    /** The best of all plans: every choice of a plan for each group. */
+    /** The best of all plans. */
     static EventPlan best(SetModel model) {
-        List<List<GroupPlan>> plans = new ArrayList<>();
-        for (SlotGroup group : model.groups()) {
-            List<GroupPlan> all = new ArrayList<>();
-            list(model, group, new Option[group.slots().size()], 0, all);
-            plans.add(all);
-        }
+        return best(model, model.groups().stream().map(group -> all(model, group)).toList());
+    }
+
+    /** Every plan of a group. */
+    static List<GroupPlan> all(SetModel model, SlotGroup group) {
+        List<GroupPlan> all = new ArrayList<>();
+        list(model, group, new Option[group.slots().size()], 0, all);
+        return all;
+    }
+
+    /** The best choice of a plan for each group. */
+    static EventPlan best(SetModel model, List<List<GroupPlan>> plans) {
         Search search = new Search(model, plans);
         search.choose(0, 0, 0);
         return EventPlan.of(model, search.best);
