@@ -1,19 +1,11 @@
 package benchtwin.match;
 
 import benchtwin.club.Quantity;
-import benchtwin.club.StepKind;
-import benchtwin.mechanics.CutClub;
-import benchtwin.mechanics.Input;
-import benchtwin.mechanics.Mode;
-import benchtwin.mechanics.Setup;
-import benchtwin.mechanics.SwingWeight;
+import benchtwin.match.CutCosts.Live;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * The cuts and masses of least cost for one candidate whose angles are set.
@@ -24,8 +16,6 @@ import java.util.Optional;
  */
 final class CutSearch {
 
-    /** Frequency brackets are opened by this much, relative, so that rounding cannot close them on the wrong side. */
-    private static final double BRACKET_SLACK = 1e-9;
     /**
      * At one length a longer tip trim is stiffer: the beam moves toward the thicker end. A beam that also moves into denser
      * shaft gives a little of it back; this many cpm cover that (see TrimPropertyTest).
@@ -34,22 +24,13 @@ final class CutSearch {
 
     /** What a guessed mass may cost before all masses are looked at instead. */
     private static final double GUESS_ROOM = 1;
-    private static final double ROUNDING_G = 1e-6;
 
     private final PlanSearch plans;
     private final CostTerms terms;
     private final Candidate candidate;
-    private final double joining;
-    private final double joiningMinutes;
-    private final double joiningWait;
-    private final List<HeadMass.Option> headMasses;
-    private final double frequencyFactor;
+    private final CutCosts costs;
     private final boolean frequencyCounts;
-    private final CutClub uncut;
-    /** What the total mass costs at the least, whatever the angles: mass does not hang on them. */
-    private final double leastMassTerm;
     private final int trims;
-    private final Map<Integer, CutClub> cutClubs = new HashMap<>();
     private double bound;
     private FoundPlan found;
 
@@ -63,35 +44,9 @@ final class CutSearch {
         this.terms = plans.terms;
         this.candidate = candidate;
         this.bound = below;
-        this.joining = candidate.joiningEffort(plans.shop);
-        double minutes = 0;
-        double wait = 0;
-        for (Work work : candidate.joining()) {
-            minutes += plans.shop.minutes().get(work.kind());
-            wait = Math.max(wait, plans.shop.waitMinutes(work.kind()));
-        }
-        this.joiningMinutes = minutes;
-        this.joiningWait = wait;
-        this.headMasses = plans.masses.of(candidate.head().ports(), candidate.head().hotMeltMaxG());
+        this.costs = new CutCosts(plans, candidate);
         this.frequencyCounts = terms.counts(Quantity.FREQUENCY);
-        double root = frequencyCounts ? plans.twin.stiffnessRoot(candidate.assembly()) : Double.NaN;
-        this.frequencyFactor = plans.twin.condition().overGrip()
-            ? root * candidate.assembly().get(Input.GRIP_FACTOR) : root;
-        this.uncut = new CutClub(candidate.assembly(), FoundPlan.setup(Cuts.NONE, plans.start, 0, Setup.AS_READ),
-            plans.twin.condition().clampMm());
-        this.leastMassTerm = leastMassTerm();
         this.trims = plans.cuts.trims(candidate);
-    }
-
-    /** Between everything cut off and nothing added, and everything added, no mass is out of the reckoning. */
-    private double leastMassTerm() {
-        if (!terms.counts(Quantity.TOTAL_MASS)) {
-            return 0;
-        }
-        double lightest = uncut.massG(headMasses.get(0).addedG()) - plans.cuts.mostCutG(candidate);
-        double heaviest = uncut.massG(headMasses.get(headMasses.size() - 1).addedG()) + plans.cuts.mostAddedG(candidate);
-        return terms.of(Quantity.TOTAL_MASS,
-            Math.max(lightest, Math.min(heaviest, terms.want(Quantity.TOTAL_MASS))));
     }
 
     /** The best plan so far; null when none cost less than the bound. */
@@ -101,7 +56,7 @@ final class CutSearch {
 
     /** Angles that cost this much or more cannot be part of a better plan. */
     double roomForAngles() {
-        return bound - joining - leastMassTerm;
+        return bound - costs.least();
     }
 
     /**
@@ -109,7 +64,7 @@ final class CutSearch {
      * @param option how the angles are set
      */
     void tryAngle(AngleOption option) {
-        double length = uncut.lengthMm(option.lieDeg());
+        double length = costs.straightLengthMm(option);
         boolean lengthCounts = terms.counts(Quantity.LENGTH);
         double change = lengthCounts ? terms.want(Quantity.LENGTH) - length : 0;
         int middle = 0;
@@ -138,13 +93,9 @@ final class CutSearch {
         return (int) Math.round(cut.tipTrimMm() / plans.shop.tipTrimStepMm());
     }
 
-    private double partial(AngleOption option, Cut cut, double straightLength) {
-        return joining + option.cost() + cut.effort() + terms.of(Quantity.LENGTH, straightLength + cut.lengthMm());
-    }
-
     /** Looks for one good plan with these angles. */
     void guess(AngleOption option) {
-        double length = uncut.lengthMm(option.lieDeg());
+        double length = costs.straightLengthMm(option);
         guess(option, length, terms.counts(Quantity.LENGTH) ? terms.want(Quantity.LENGTH) - length : 0);
     }
 
@@ -152,7 +103,7 @@ final class CutSearch {
     private int guess(AngleOption option, double length, double change) {
         if (!frequencyCounts) {
             Cut plain = plans.cuts.nearest(candidate, 0, change);
-            Live one = masses(option, plain, partial(option, plain, length));
+            Live one = costs.masses(option, plain, costs.partial(option, plain, length), bound);
             if (one != null) {
                 tryFrequenciesOrKeep(option, one);
             }
@@ -184,39 +135,20 @@ final class CutSearch {
     /** The frequency of a trim at the right length and swing weight; the plan is kept when it is the best so far. */
     private double nominal(AngleOption option, double length, double change, int trim) {
         Cut cut = plans.cuts.nearest(candidate, trim, change);
-        CutClub club = club(cut);
-        double cg = club.headCgMm(option.lieDeg());
-        double limit = bound;
-        double partial = partial(option, cut, length);
-        bound = partial + GUESS_ROOM;
-        Live live = masses(option, cut, partial);
+        double partial = costs.partial(option, cut, length);
+        Live live = costs.masses(option, cut, partial, partial + GUESS_ROOM);
         if (live == null) {
-            bound = Double.POSITIVE_INFINITY;
-            live = masses(option, cut, partial);
+            live = costs.masses(option, cut, partial, Double.POSITIVE_INFINITY);
         }
-        bound = limit;
         int best = 0;
         for (int n = 1; live != null && n < live.count(); n++) {
             best = live.cost()[n] < live.cost()[best] ? n : best;
         }
-        double grams = headMasses.get(live == null ? 0 : live.masses()[best]).addedG();
-        double cpm = club.unitMode(cg, grams).cpm() * frequencyFactor;
+        double cpm = costs.cpm(option, cut, live == null ? 0 : live.masses()[best]);
         if (live != null) {
             keep(option, live, best, live.cost()[best] + terms.of(Quantity.FREQUENCY, cpm));
         }
         return cpm;
-    }
-
-    /** A cut with the masses that can still pay. */
-    private record Live(Cut cut, CutClub club, double cg, int[] masses, double[] cost, int count) {
-
-        double least() {
-            double least = cost[0];
-            for (int k = 1; k < count; k++) {
-                least = Math.min(least, cost[k]);
-            }
-            return least;
-        }
     }
 
     /** The trims with one tip weight, for a range of lengths. */
@@ -258,9 +190,9 @@ final class CutSearch {
             }
             List<Live> live = new ArrayList<>();
             for (Cut cut : row) {
-                double partial = partial(option, cut, length);
-                if (partial + leastMassTerm < bound) {
-                    Live one = masses(option, cut, partial);
+                double partial = costs.partial(option, cut, length);
+                if (partial + costs.leastMassCost() < bound) {
+                    Live one = costs.masses(option, cut, partial, bound);
                     if (one != null) {
                         live.add(one);
                     }
@@ -285,11 +217,11 @@ final class CutSearch {
             for (Cut cut : row) {
                 shortest = cut.lengthMm() < shortest.lengthMm() ? cut : shortest;
             }
-            int lightest = live.isEmpty() ? 0 : headMasses.size() - 1;
+            int lightest = live.isEmpty() ? 0 : costs.headMasses().size() - 1;
             for (Live one : live) {
                 lightest = Math.min(lightest, one.masses()[0]);
             }
-            return cpm(shortest, lightest);
+            return costs.cpm(option, shortest, lightest);
         }
 
         private double softest(List<Cut> row, List<Live> live) {
@@ -297,81 +229,12 @@ final class CutSearch {
             for (Cut cut : row) {
                 longest = cut.lengthMm() > longest.lengthMm() ? cut : longest;
             }
-            int heaviest = live.isEmpty() ? headMasses.size() - 1 : 0;
+            int heaviest = live.isEmpty() ? costs.headMasses().size() - 1 : 0;
             for (Live one : live) {
                 heaviest = Math.max(heaviest, one.masses()[one.count() - 1]);
             }
-            return cpm(longest, heaviest);
+            return costs.cpm(option, longest, heaviest);
         }
-
-        private double cpm(Cut cut, int mass) {
-            CutClub club = club(cut);
-            return club.unitMode(club.headCgMm(option.lieDeg()), headMasses.get(mass).addedG()).cpm() * frequencyFactor;
-        }
-    }
-
-    private CutClub club(Cut cut) {
-        return cutClubs.computeIfAbsent(cut.key(), key -> new CutClub(candidate.assembly(),
-            FoundPlan.setup(cut, plans.start, 0, Setup.AS_READ), plans.twin.condition().clampMm()));
-    }
-
-    /** The masses whose swing weight, inertia and total mass leave room below the bound; null when none does. */
-    private Live masses(AngleOption option, Cut cut, double partial) {
-        CutClub club = club(cut);
-        double before = terms.counts(Quantity.TORQUE) ? partial + terms.ofReadOrNot(Quantity.TORQUE, club.torqueDeg())
-            : partial;
-        double cg = club.headCgMm(option.lieDeg());
-        double mass = club.massG(0);
-        double moment = club.momentGMm(cg, 0);
-        boolean inertiaCounts = terms.counts(Quantity.BUTT_INERTIA);
-        boolean anyTime = Double.isInfinite(plans.mostReadyMinutes);
-        double minutes = anyTime ? 0 : minutes(option, cut);
-        int from = 0;
-        int to = headMasses.size();
-        if (terms.counts(Quantity.SWING_WEIGHT) && !Double.isInfinite(bound)) {
-            // swing weight is linear in the mass at the head
-            double points = SwingWeight.points(mass, moment);
-            double perGram = SwingWeight.points(mass + 1, moment + cg) - points;
-            double reach = terms.reach(Quantity.SWING_WEIGHT, Math.max(0, bound - before));
-            double want = terms.want(Quantity.SWING_WEIGHT);
-            from = firstNotBelow((want - reach - points) / perGram - ROUNDING_G);
-            to = firstNotBelow((want + reach - points) / perGram + ROUNDING_G);
-        }
-        if (to <= from) {
-            return null;
-        }
-        int[] left = new int[to - from];
-        double[] cost = new double[to - from];
-        int count = 0;
-        for (int k = from; k < to; k++) {
-            HeadMass.Option added = headMasses.get(k);
-            double grams = added.addedG();
-            double sum = before + added.effort() + terms.of(Quantity.TOTAL_MASS, mass + grams)
-                + terms.of(Quantity.SWING_WEIGHT, SwingWeight.points(mass + grams, moment + grams * cg));
-            if (inertiaCounts) {
-                sum += terms.of(Quantity.BUTT_INERTIA, club.inertiaKgCm2(cg, grams));
-            }
-            if (sum < bound && (anyTime || minutes + added.minutes() <= plans.mostReadyMinutes)) {
-                left[count] = k;
-                cost[count++] = sum;
-            }
-        }
-        return count == 0 ? null : new Live(cut, club, cg, left, cost, count);
-    }
-
-    /** The lightest mass at the head that is not below some grams; their count when all are. */
-    private int firstNotBelow(double grams) {
-        int from = 0;
-        int to = headMasses.size();
-        while (from < to) {
-            int middle = (from + to) / 2;
-            if (headMasses.get(middle).addedG() < grams) {
-                from = middle + 1;
-            } else {
-                to = middle;
-            }
-        }
-        return from;
     }
 
     private void tryFrequenciesOrKeep(AngleOption option, Live live) {
@@ -385,27 +248,9 @@ final class CutSearch {
     }
 
     private void tryFrequencies(AngleOption option, Live live) {
-        CutClub club = live.club();
-        double cg = live.cg();
-        int last = live.count() - 1;
-        if (last < 2) {
-            for (int n = 0; n <= last; n++) {
-                exact(option, live, n);
-            }
-            return;
-        }
-        double lightest = headMasses.get(live.masses()[0]).addedG();
-        double heaviest = headMasses.get(live.masses()[last]).addedG();
-        Mode light = club.unitMode(cg, lightest);
-        Mode heavy = club.unitMode(cg, heaviest);
-        keep(option, live, 0, live.cost()[0] + terms.of(Quantity.FREQUENCY, light.cpm() * frequencyFactor));
-        keep(option, live, last, live.cost()[last] + terms.of(Quantity.FREQUENCY, heavy.cpm() * frequencyFactor));
-        double beyond = club.beyondHoselMm(cg);
-        Integer[] order = new Integer[live.count()];
-        double[] atLeast = new double[live.count()];
-        for (int n = 0; n < live.count(); n++) {
-            double grams = headMasses.get(live.masses()[n]).addedG();
-            atLeast[n] = live.cost()[n] + leastFrequencyTerm(light, heavy, grams - lightest, grams - heaviest, beyond);
+        double[] atLeast = costs.atLeast(live);
+        Integer[] order = new Integer[atLeast.length];
+        for (int n = 0; n < order.length; n++) {
             order[n] = n;
         }
         Arrays.sort(order, Comparator.comparingDouble(n -> atLeast[n]));
@@ -413,57 +258,14 @@ final class CutSearch {
             if (atLeast[n] >= bound) {
                 return;
             }
-            if (n > 0 && n < last) {
-                exact(option, live, n);
-            }
+            keep(option, live, n, CutCosts.isExact(live, n) ? atLeast[n] : costs.exact(live, n));
         }
-    }
-
-    private void exact(AngleOption option, Live live, int n) {
-        double grams = headMasses.get(live.masses()[n]).addedG();
-        double cpm = live.club().unitMode(live.cg(), grams).cpm() * frequencyFactor;
-        keep(option, live, n, live.cost()[n] + terms.of(Quantity.FREQUENCY, cpm));
-    }
-
-    private double leastFrequencyTerm(Mode light, Mode heavy, double overLightest, double overHeaviest, double beyond) {
-        double least = Math.max(tangent(light, overLightest, beyond), tangent(heavy, overHeaviest, beyond));
-        double span = overLightest - overHeaviest;
-        double most = light.lambda() + (heavy.lambda() - light.lambda()) * overLightest / span;
-        double highest = Mode.cpm(least * (1 - BRACKET_SLACK)) * frequencyFactor;
-        double lowest = Mode.cpm(most * (1 + BRACKET_SLACK)) * frequencyFactor;
-        double nearest = Math.max(lowest, Math.min(highest, terms.want(Quantity.FREQUENCY)));
-        return terms.of(Quantity.FREQUENCY, nearest);
-    }
-
-    private static double tangent(Mode mode, double grams, double beyond) {
-        return mode.lambdaTangent(grams, grams * beyond, grams * beyond * beyond);
-    }
-
-    /** Bench minutes and the longest wait, but for what goes on the head. */
-    private double minutes(AngleOption option, Cut cut) {
-        return joiningMinutes + cut.minutes(plans.shop) + angleMinutes(option)
-            + Math.max(joiningWait, cut.waitMinutes(plans.shop));
-    }
-
-    private double angleMinutes(AngleOption option) {
-        if (option.setting() != null) {
-            return candidate.settingNow().equals(Optional.of(option.setting())) ? 0
-                : plans.shop.minutes().get(StepKind.SLEEVE_SETTING);
-        }
-        if (option.lieSteps() == 0 && option.turnSteps() == 0) {
-            return 0;
-        }
-        if (candidate.head().isWood()) {
-            return plans.shop.minutes().get(StepKind.BEND_WOOD);
-        }
-        int bends = (option.lieSteps() != 0 ? 1 : 0) + (option.turnSteps() != 0 ? 1 : 0);
-        return bends * plans.shop.minutes().get(StepKind.BEND_IRON);
     }
 
     private void keep(AngleOption option, Live live, int n, double cost) {
         if (cost < bound) {
-            HeadMass.Option mass = headMasses.get(live.masses()[n]);
-            double minutes = minutes(option, live.cut()) + mass.minutes();
+            HeadMass.Option mass = costs.headMasses().get(live.masses()[n]);
+            double minutes = costs.minutes(option, live.cut()) + mass.minutes();
             bound = cost;
             found = new FoundPlan(candidate, plans.start, option, live.cut(), mass, cost, minutes);
         }

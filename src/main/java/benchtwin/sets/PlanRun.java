@@ -15,7 +15,7 @@ final class PlanRun {
 
     /** Rounds before the tables are looked over again. */
     private static final int ROUNDS_BEFORE_WIDENING = 60;
-    private static final int MOST_WIDENINGS = 6;
+    private static final int MOST_WIDENINGS = 4;
     /** Steps of local search without a better plan before it ends. */
     private static final int LOCAL_STEPS = 400;
     private static final double NANOS = 1e9;
@@ -87,8 +87,10 @@ final class PlanRun {
         tell();
     }
 
+    /** Not in the second half of the time: a wider table wants a new proof, and that takes its time. */
     private boolean mayWiden() {
-        return widenings < MOST_WIDENINGS && roundsLeft() > 0 && !isOver();
+        return widenings < MOST_WIDENINGS && roundsLeft() > 0 && !isOver()
+            && (limits.time().isZero() || System.nanoTime() - start < limits.time().toNanos() / 2);
     }
 
     /**
@@ -134,7 +136,7 @@ final class PlanRun {
             boolean more = engine.next(stop);
             best = EventPlan.of(model, best).isBetterThan(engine.plan()) ? best : engine.best();
             tell();
-            boolean due = widenings < MOST_WIDENINGS && engine.rounds() - stageStart >= ROUNDS_BEFORE_WIDENING;
+            boolean due = mayWiden() && engine.rounds() - stageStart >= ROUNDS_BEFORE_WIDENING;
             OptionalDouble gap = gapPercent();
             return more && !due && !(gap.isPresent() && gap.getAsDouble() <= limits.gapPercent());
         }
