@@ -104,7 +104,7 @@ final class PlanRun {
 
     private boolean isToStop() {
         OptionalDouble gap = gapPercent();
-        return isOver() || gap.isPresent() && gap.getAsDouble() <= limits.gapPercent() && widenings >= MOST_WIDENINGS;
+        return isOver() || gap.isPresent() && gap.getAsDouble() <= limits.gapPercent() && !mayWiden();
     }
 
     private OptionalDouble gapPercent() {
