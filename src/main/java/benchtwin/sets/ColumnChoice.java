@@ -1,6 +1,5 @@
 package benchtwin.sets;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +13,6 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
-import org.ojalgo.optimisation.integer.IntegerStrategy;
 
 /**
  * One plan a group out of lists so that no part is used twice, at least cost: a set packing problem, put to a library's
@@ -46,9 +44,7 @@ final class ColumnChoice {
         this.incumbent = incumbent;
         problem.options.iterations_abort = MOST_STEPS;
         problem.options.iterations_suffice = MOST_STEPS;
-        // Gomory cuts off: with them the solver was seen to lose solutions it had been given
-        problem.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1).withGMICutConfiguration(
-            new IntegerStrategy.GMICutConfiguration().withFractionality(0.5).withViolation(BigDecimal.ZERO)));
+        problem.options.integer(OneThread.withoutCuts());
         Map<Integer, List<Variable>> ofHead = new LinkedHashMap<>();
         Map<Integer, List<Variable>> ofShaft = new LinkedHashMap<>();
         double weight = Math.max(1, incumbent.emptyCost());

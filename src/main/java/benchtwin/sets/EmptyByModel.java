@@ -12,7 +12,6 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
-import org.ojalgo.optimisation.integer.IntegerStrategy;
 
 /**
  * What the slots that must stay empty weigh at least, seen from one kind of part alone: every part once, and groups that must
@@ -56,7 +55,7 @@ final class EmptyByModel {
         ExpressionsBasedModel problem = new ExpressionsBasedModel();
         problem.options.iterations_abort = MOST_STEPS;
         problem.options.iterations_suffice = MOST_STEPS;
-        problem.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
+        problem.options.integer(OneThread.withoutCuts());
         long unit = model.emptyUnit();
         Map<Integer, Expression> once = new HashMap<>();
         Map<Integer, Map<Integer, Variable>> chosen = new HashMap<>();
