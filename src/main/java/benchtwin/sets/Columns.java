@@ -3,12 +3,10 @@ package benchtwin.sets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** The group plans met so far, each once; the ones that look worst under the prices go when there are too many. */
 final class Columns {
@@ -16,7 +14,6 @@ final class Columns {
     private final SetModel model;
     private final int mostPerGroup;
     private final List<Map<List<Option>, Column>> plans = new ArrayList<>();
-    private Set<List<Object>> chosenFrom = Set.of();
 
     /**
      * @param model        the problem
@@ -67,26 +64,6 @@ final class Columns {
             }
         }
         return cheapest;
-    }
-
-    /** Whether any of these was not there when last chosen from. */
-    boolean hasNew(List<List<GroupPlan>> near) {
-        return !chosenFrom.containsAll(keys(near));
-    }
-
-    /** Remembers what was chosen from. */
-    void chosenFrom(List<List<GroupPlan>> near) {
-        chosenFrom = keys(near);
-    }
-
-    private static Set<List<Object>> keys(List<List<GroupPlan>> near) {
-        Set<List<Object>> keys = new HashSet<>();
-        for (int g = 0; g < near.size(); g++) {
-            for (GroupPlan plan : near.get(g)) {
-                keys.add(List.of(g, Arrays.asList(plan.options())));
-            }
-        }
-        return keys;
     }
 
     /** A plan and what it costs, under the prices, above its group's cheapest. */

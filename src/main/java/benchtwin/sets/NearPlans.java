@@ -105,7 +105,8 @@ final class NearPlans {
                 int[][] candidates = new int[table.places][];
                 for (int i = 0; i < table.places; i++) {
                     double most = allowed - rest[0] + rest[i] - rest[i + 1];
-                    candidates[i] = IntStream.range(table.start[pair * table.places + i], table.start[pair * table.places + i + 1])
+                    int cell = pair * table.places + i;
+                    candidates[i] = IntStream.range(table.start[cell], table.start[cell + 1])
                         .filter(o -> solver.valueOf(o) <= most).boxed().sorted(Comparator.comparingDouble(solver::valueOf))
                         .mapToInt(Integer::intValue).toArray();
                 }

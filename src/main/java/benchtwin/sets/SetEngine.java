@@ -2,6 +2,7 @@ package benchtwin.sets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
@@ -22,7 +23,6 @@ final class SetEngine {
     private static final int CLOSE = 5;
     private static final int CHOICE = 9;
     private static final int EMPTY = 12;
-    private static final int MOST_COLUMNS = 400;
     private static final int KEPT_COLUMNS = 1_500;
     private static final int FEW_BOXES = 500;
     private static final int MANY_BOXES = 4_000;
@@ -31,7 +31,7 @@ final class SetEngine {
     /** Below this gap, all plans that could be better may be few enough to list. */
     private static final double NEAR = 0.01;
     /** A problem with this few options is listed at any gap. */
-    private static final int SMALL = 2_000;
+    private static final int SMALL = 1_000;
     private static final double CLEARLY = 0.5;
     /** How much longer plans are listed once prices no longer move. */
     private static final int LONG = 8;
@@ -42,6 +42,7 @@ final class SetEngine {
     private final double share;
     private SetModel model;
     private Columns columns;
+    private Choices choices;
     private Solvers solvers;
     private EmptyBound heads;
     private EmptyBound shafts;
@@ -59,8 +60,6 @@ final class SetEngine {
     private long solvesOfProof;
     private double triedMissing;
     private long programFor;
-    private int nextChoice;
-    private int choiceWait;
     private boolean isExhausted;
     private boolean isSmall;
 
@@ -84,6 +83,7 @@ final class SetEngine {
     private void begin(SetModel current, Prices prices) {
         model = current;
         solvers = new Solvers(model, workers);
+        choices = new Choices(model, columns, PERIOD);
         heads = EmptyBound.ofHeads(model);
         shafts = EmptyBound.ofShafts(model);
         proof = new EventProof(solvers, workers, share, Math.max(heads.weight(), shafts.weight()));
@@ -100,8 +100,6 @@ final class SetEngine {
         solvesAtProof = 0;
         isExhausted = false;
         programFor = Long.MAX_VALUE;
-        nextChoice = 0;
-        choiceWait = 1;
         isSmall = model.optionCount() <= SMALL;
     }
 
@@ -133,7 +131,7 @@ final class SetEngine {
             return first(stop);
         } else if (phase == REPAIR) {
             return repair(search.plans(), search.current(), stop);
-        } else if (phase == CHOICE && sinceStart >= nextChoice) {
+        } else if (phase == CHOICE && choices.isDue(sinceStart)) {
             return choice(stop);
         } else if (phase == EMPTY && mayBeFuller) {
             return proveEmpty(stop) && repair(emptySearch.plans(), emptySearch.best(), stop);
@@ -161,7 +159,7 @@ final class SetEngine {
             atRestart = best;
             solvesOfProof = 0;
             triedMissing = Double.POSITIVE_INFINITY;
-            nextChoice = 0;
+            choices.hurry();
             isExhausted = restarts > MOST_RESTARTS;
             search.restart();
         }
@@ -184,19 +182,9 @@ final class SetEngine {
 
     private boolean choice(BooleanSupplier stop) {
         double budget = best.soft() + share * best.emptyCost() - search.bestValue();
-        List<List<GroupPlan>> near = columns.nearest(search.best(), budget, best, MOST_COLUMNS);
-        if (!columns.hasNew(near)) {
-            return true;
-        }
-        EventPlan chosen = new ColumnChoice(model, near, best).choose(stop);
-        if (stop.getAsBoolean()) {
-            return false;
-        }
-        columns.chosenFrom(near);
-        choiceWait = chosen.isBetterThan(best) ? 1 : 2 * choiceWait;
-        nextChoice = sinceStart + choiceWait * PERIOD;
-        offer(chosen);
-        return true;
+        Optional<EventPlan> chosen = choices.choose(sinceStart, search.best(), budget, best, stop);
+        chosen.ifPresent(this::offer);
+        return chosen.isPresent();
     }
 
     private boolean proveEmpty(BooleanSupplier stop) {

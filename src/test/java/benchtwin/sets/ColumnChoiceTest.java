@@ -23,7 +23,7 @@ class ColumnChoiceTest {
         SetModel model = RandomModel.of(seed, new int[] {2, 2, 2, 1}, 6, 6, 0.3);
         EventPlan incumbent = EventPlan.empty(model);
         List<List<GroupPlan>> lists = lists(model, incumbent, seed);
-        EventPlan best = SetEngineBruteForceTest.best(model, lists);
+        EventPlan best = EveryPlan.best(model, lists);
         assertThat(best).isLessThan(incumbent);
 
         EventPlan ours = packed(model, lists, incumbent);
@@ -46,7 +46,7 @@ class ColumnChoiceTest {
     private static List<List<GroupPlan>> lists(SetModel model, EventPlan incumbent, long seed) {
         List<List<GroupPlan>> lists = new ArrayList<>();
         for (int g = 0; g < model.groups().size(); g++) {
-            List<GroupPlan> all = new ArrayList<>(SetEngineBruteForceTest.all(model, model.groups().get(g)));
+            List<GroupPlan> all = new ArrayList<>(EveryPlan.all(model, model.groups().get(g)));
             Collections.shuffle(all, new Random(seed + g));
             List<GroupPlan> some = new ArrayList<>(all.subList(0, Math.min(14, all.size())));
             some.add(incumbent.groups().get(g));

@@ -24,7 +24,7 @@ class NearPlansTest {
             GroupBound bound = new GroupBound(model, new GroupSolver(model, group));
             double least = bound.prove(prices, 2000).bound();
             double limit = least + 500_000 * (seed % 5);
-            List<List<Option>> near = SetEngineBruteForceTest.all(model, group).stream()
+            List<List<Option>> near = EveryPlan.all(model, group).stream()
                 .filter(plan -> plan.value(model, prices) <= limit).map(plan -> Arrays.asList(plan.options())).toList();
             assertThat(new NearPlans(model, bound, 100_000, 50).between(prices, least, limit)).hasValueSatisfying(
                 plans -> assertThat(plans).extracting(plan -> Arrays.asList(plan.options())).containsAll(near)
