@@ -7,6 +7,7 @@ import benchtwin.sets.OrderLine;
 import benchtwin.sets.PlanScore;
 import benchtwin.sets.PlayerSet;
 import benchtwin.sets.SetAnswer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import java.util.stream.Collectors;
 final class SetPage {
 
     private static final int LISTED = 10;
+    private static final int LISTED_TO_BUILD = 6;
     private static final int DEFAULTS_NAMED = 3;
 
     private final Page page;
@@ -123,10 +125,19 @@ final class SetPage {
         }
         page.blank();
         page.line("Worth ordering, most useful first");
-        for (OrderLine line : plan.order().stream().limit(LISTED).toList()) {
+        for (OrderLine line : listed()) {
             page.wrapped("   ", "%s, for %s: %s.".formatted(line.part(), line.forWhom(), Double.isInfinite(line.gain())
-                ? "builds a club that cannot be built now" : "takes off %s".formatted(Figures.fixed(line.gain(), 2))));
+                ? "builds a club that cannot be built now" : "takes off about %s".formatted(Figures.fixed(line.gain(), 2))));
         }
+    }
+
+    /** Parts that build a club first, but not only those: a contested part is worth a look too. */
+    private List<OrderLine> listed() {
+        List<OrderLine> lines = new ArrayList<>(plan.order().stream().filter(line -> Double.isInfinite(line.gain()))
+            .limit(LISTED_TO_BUILD).toList());
+        plan.order().stream().filter(line -> !Double.isInfinite(line.gain())).limit(LISTED - lines.size()).forEach(lines::add);
+        plan.order().stream().filter(line -> !lines.contains(line)).limit(LISTED - lines.size()).forEach(lines::add);
+        return lines;
     }
 
     private void pins() {

@@ -99,7 +99,9 @@ final class OrderAdvice {
             }
         }
         Map<String, List<String>> wished = new LinkedHashMap<>();
-        for (WantedSlot slot : tables.slots()) {
+        List<WantedSlot> urgentFirst = tables.slots().stream()
+            .sorted(Comparator.comparingInt((WantedSlot slot) -> slot.club().priority())).toList();
+        for (WantedSlot slot : urgentFirst) {
             if (plan[slot.index()] == null) {
                 boolean headLeft = slot.plans().heads().stream().anyMatch(head -> !taken.contains(tables.index(head)));
                 wished.computeIfAbsent(headLeft ? shaftFor(slot) : headFor(slot), key -> new ArrayList<>()).add(name(slot.club()));

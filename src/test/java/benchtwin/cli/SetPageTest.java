@@ -88,7 +88,7 @@ class SetPageTest {
         SetService.Answer answer = answer(OptionalDouble.of(58), 58, OptionalDouble.of(0.456));
         assertThat(page(answer, false)).contains("Worth ordering, most useful first",
             "a left-handed 4 hybrid head near 22 degrees, for R. Fenn's 4-hybrid: builds a club that cannot be built now.",
-            "a shaft of 308 cpm, for R. Fenn's 7-iron: takes off 1.23.", "The pins together cost 0.46 squared tolerances.",
+            "a shaft of 308 cpm, for R. Fenn's 7-iron: takes off about 1.23.", "The pins together cost 0.46 squared tolerances.",
             "Note: one sleeve short.");
         JsonNode json = json(answer);
         assertThat(json.get("order").get(0).get("buildsAClub").asBoolean()).isTrue();
