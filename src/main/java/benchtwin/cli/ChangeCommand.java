@@ -55,19 +55,15 @@ final class ChangeCommand implements Callable<Integer> {
     private String weight;
     @Mixin
     private ShopOptions shop;
-    @Option(names = "--json", order = 41, description = "print one JSON object")
-    private boolean json;
-    @Option(names = "--plain", order = 42, description = "print ASCII only")
-    private boolean plain;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
         if (top < 1 || top > MOST_WAYS) {
             throw new BadInput("--top %d: expected 1 to %d".formatted(top, MOST_WAYS));
         }
-        if (json && plain) {
-            throw new BadInput("--json is one object in any case; leave out --plain");
-        }
+        output.check();
         ChangeWish wish = ChangeWish.read(asked);
         Tolerances tolerances = new Tolerances(QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance),
             QuantityList.OF_CLUBS.weights("--weight", weight));
@@ -75,12 +71,12 @@ final class ChangeCommand implements Callable<Integer> {
         ChangeService.Answer answer = ChangeService.ways(workshop, club, new ChangeService.Wish(wish.amounts(),
             wish.gripTag(), wish.gripMass(), Optional.ofNullable(reading), otherModels, top, tolerances, shop.settings()));
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (output.isJson()) {
             out.println(ChangeJson.text(answer));
             PrintWriter err = spec.commandLine().getErr();
             workshop.remarks().forEach(err::println);
         } else {
-            new ChangePage(new Page(out, plain), answer).print(workshop.remarks());
+            new ChangePage(output.page(out), answer).print(workshop.remarks());
         }
         return answer.change().alreadySo() || !answer.change().ways().isEmpty() ? Main.DONE : Main.NOTHING_SUITABLE;
     }

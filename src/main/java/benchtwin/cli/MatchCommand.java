@@ -91,10 +91,8 @@ final class MatchCommand implements Callable<Integer> {
     private String grip;
     @Option(names = "--why", order = 40, description = "show what each quantity and the work cost")
     private boolean why;
-    @Option(names = "--json", order = 41, description = "print one JSON object")
-    private boolean json;
-    @Option(names = "--plain", order = 42, description = "print ASCII only")
-    private boolean plain;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
@@ -104,12 +102,12 @@ final class MatchCommand implements Callable<Integer> {
         MatchAnswer answer = club != null ? MatchService.twinOf(workshop, club, wish)
             : MatchService.nearest(workshop, written(), wish);
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (output.isJson()) {
             out.println(MatchJson.text(answer));
             PrintWriter err = spec.commandLine().getErr();
             workshop.remarks().forEach(err::println);
         } else {
-            new MatchPage(new Page(out, plain), answer, why).print(workshop.remarks());
+            new MatchPage(output.page(out), answer, why).print(workshop.remarks());
         }
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;
     }
@@ -129,9 +127,7 @@ final class MatchCommand implements Callable<Integer> {
         if (top < 1 || top > MOST_RESULTS) {
             throw new BadInput("--top %d: expected 1 to %d".formatted(top, MOST_RESULTS));
         }
-        if (json && (why || plain)) {
-            throw new BadInput("--json prints everything already; leave out --why and --plain");
-        }
+        output.check(why);
     }
 
     private MatchService.Wish wish() throws BadInput {

@@ -70,10 +70,8 @@ final class PredictCommand implements Callable<Integer> {
     private boolean overGrip;
     @Option(names = "--reading", paramLabel = "WORD", order = 35, description = "soled or square, for a wood's loft")
     private String reading;
-    @Option(names = "--json", order = 40, description = "print one JSON object")
-    private boolean json;
-    @Option(names = "--plain", order = 41, description = "print ASCII only")
-    private boolean plain;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
@@ -81,10 +79,10 @@ final class PredictCommand implements Callable<Integer> {
         Workshop workshop = stock.load();
         PredictService.Answer answer = PredictService.predict(workshop, wanted);
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (output.isJson()) {
             out.println(PredictJson.text(answer));
         } else {
-            print(new Page(out, plain), answer, workshop);
+            print(output.page(out), answer, workshop);
         }
         return Main.DONE;
     }

@@ -90,10 +90,8 @@ final class SetCommand implements Callable<Integer> {
     private Path out;
     @Option(names = "--why", order = 40, description = "show what each rule costs each group, and each quantity each club")
     private boolean why;
-    @Option(names = "--json", order = 41, description = "print one JSON object")
-    private boolean json;
-    @Option(names = "--plain", order = 42, description = "print ASCII only")
-    private boolean plain;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
@@ -126,9 +124,7 @@ final class SetCommand implements Callable<Integer> {
 
     /** What can be said before anything is read. */
     private void check() throws BadInput {
-        if (json && (why || plain)) {
-            throw new BadInput("--json prints everything already; leave out --why and --plain");
-        }
+        output.check(why);
         if (!record.isEmpty() && (targets != null || lines != null || !players.isEmpty())) {
             throw new BadInput("--from-record takes the sets from the record: leave out --targets, --lines and --players");
         }
@@ -169,7 +165,7 @@ final class SetCommand implements Callable<Integer> {
     }
 
     private SetService.Answer planned(SetRequest request, PlanLimits limits, StopKey stop) {
-        if (json || !Terminal.isWatched()) {
+        if (output.isJson() || !Terminal.isWatched()) {
             return SetService.plan(request, limits, progress -> { }, stop::isPressed);
         }
         PrintWriter err = spec.commandLine().getErr();
@@ -184,7 +180,7 @@ final class SetCommand implements Callable<Integer> {
             draw(answer.plan().players().get(0));
         }
         if (out != null) {
-            List<Path> written = new SetFiles(out, plain).write(answer, sets);
+            List<Path> written = new SetFiles(out, output.isPlain()).write(answer, sets);
             spec.commandLine().getErr().println("%d files written into %s".formatted(written.size(), out));
         }
     }
@@ -201,12 +197,12 @@ final class SetCommand implements Callable<Integer> {
 
     private void print(SetService.Answer answer, WantedSets sets, List<String> remarks) {
         PrintWriter writer = spec.commandLine().getOut();
-        if (json) {
+        if (output.isJson()) {
             writer.println(SetJson.text(answer, sets));
             PrintWriter err = spec.commandLine().getErr();
             remarks.forEach(err::println);
         } else {
-            new SetPage(new Page(writer, plain), answer, why, out != null).print(remarks);
+            new SetPage(output.page(writer), answer, why, out != null).print(remarks);
         }
         writer.flush();
     }

@@ -106,10 +106,8 @@ final class ShaftsCommand implements Callable<Integer> {
     private Path plot;
     @Option(names = "--why", order = 40, description = "show the steps, and what each quantity and the work cost")
     private boolean why;
-    @Option(names = "--json", order = 41, description = "print one JSON object")
-    private boolean json;
-    @Option(names = "--plain", order = 42, description = "print ASCII only")
-    private boolean plain;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
@@ -124,12 +122,12 @@ final class ShaftsCommand implements Callable<Integer> {
         ShaftAnswer answer = ShaftsService.choose(workshop, wish);
         draw(answer.picks().isEmpty() ? Optional.empty() : Optional.of(Pictures.of(answer)), "no shaft was picked");
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (output.isJson()) {
             out.println(ShaftsJson.text(answer));
             PrintWriter err = spec.commandLine().getErr();
             workshop.remarks().forEach(err::println);
         } else {
-            new ShaftsPage(new Page(out, plain), answer, why).print(workshop.remarks());
+            new ShaftsPage(output.page(out), answer, why).print(workshop.remarks());
         }
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;
     }
@@ -149,17 +147,15 @@ final class ShaftsCommand implements Callable<Integer> {
         if (other.isPresent()) {
             throw new BadInput("--profile shows one shaft; leave out %s, which is for a choice of shafts".formatted(other.get()));
         }
-        if (json && plain) {
-            throw new BadInput("--json is one object in any case; leave out --plain");
-        }
+        output.check();
         Workshop workshop = stock.load();
         ProfileService.Answer answer = ProfileService.of(workshop, profile, assumed());
         draw(answer.picture(), "the shaft has no profile of its own");
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (output.isJson()) {
             out.println(ProfileJson.text(answer));
         } else {
-            new ProfilePage(new Page(out, plain), answer).print(workshop.remarks());
+            new ProfilePage(output.page(out), answer).print(workshop.remarks());
         }
         return answer.knots().isEmpty() ? Main.NOTHING_SUITABLE : Main.DONE;
     }
@@ -174,9 +170,7 @@ final class ShaftsCommand implements Callable<Integer> {
         if (club == null && head == null) {
             throw new BadInput("name the club with --club TAG, or the build with --head, --grip and --target");
         }
-        if (json && (why || plain)) {
-            throw new BadInput("--json prints everything already; leave out --why and --plain");
-        }
+        output.check(why);
         Map<Quantity, Double> written = new EnumMap<>(Quantity.class);
         written.putAll(QuantityList.OF_SHAFTS.values("--target", target));
         if (length != null) {
