@@ -126,12 +126,22 @@ public final class SlotPlans {
      * @return empty when they do not go together, or no plan costs less
      */
     public Optional<SlotPlan> plan(Head head, Shaft shaft, double below) {
+        return worked(least(head, shaft, below, search::bestWithAnglesApart));
+    }
+
+    /** Plans one way to join two parts, below a cost; null when nothing costs less. */
+    private interface Planner {
+        FoundPlan best(Candidate candidate, double below);
+    }
+
+    /** The cheapest plan over every way to join two parts; null when none costs less than the bound. */
+    private FoundPlan least(Head head, Shaft shaft, double below, Planner planner) {
         FoundPlan best = null;
         for (Candidate candidate : candidates(head, shaft)) {
-            FoundPlan plan = search.bestWithAnglesApart(candidate, best == null ? below : best.cost());
+            FoundPlan plan = planner.best(candidate, best == null ? below : best.cost());
             best = plan == null ? best : plan;
         }
-        return worked(best);
+        return best;
     }
 
     private Optional<SlotPlan> worked(FoundPlan plan) {
@@ -150,16 +160,7 @@ public final class SlotPlans {
      * @return it, or one that costs less
      */
     public SlotPlan exact(SlotPlan plan) {
-        return better(search, plan, plan.cost());
-    }
-
-    private SlotPlan better(PlanSearch plans, SlotPlan than, double below) {
-        FoundPlan best = null;
-        for (Candidate candidate : candidates(than.head(), than.shaft())) {
-            FoundPlan found = plans.best(candidate, best == null ? below : best.cost());
-            best = found == null ? best : found;
-        }
-        return worked(best).orElse(than);
+        return worked(least(plan.head(), plan.shaft(), plan.cost(), search::best)).orElse(plan);
     }
 
     /**
@@ -180,11 +181,7 @@ public final class SlotPlans {
      */
     public SlotPlan pulled(SlotPlan plan, List<Pull> pulls) {
         PlanSearch drawn = search.pulled(pulls);
-        FoundPlan best = null;
-        for (Candidate candidate : candidates(plan.head(), plan.shaft())) {
-            FoundPlan found = drawn.best(candidate, best == null ? Double.POSITIVE_INFINITY : best.cost());
-            best = found == null ? best : found;
-        }
+        FoundPlan best = least(plan.head(), plan.shaft(), Double.POSITIVE_INFINITY, drawn::best);
         return best == null ? plan : worked(withoutPulls(best, drawn)).orElse(plan);
     }
 

@@ -63,9 +63,7 @@ final class OptionChoice {
         }
         for (Models models : bestModels()) {
             for (int i = 0; i < slots.size(); i++) {
-                WantedSlot slot = slots.get(i);
-                cross(slot, headsOf(slot, models.head()), shaftsOf(slot, models.shaft()), HEADS_OF_A_MODEL,
-                    SHAFTS_OF_A_MODEL, chosen.get(i));
+                chosen.get(i).addAll(ofModels(slots.get(i), models.head(), models.shaft()));
             }
         }
         return chosen;
@@ -116,7 +114,7 @@ final class OptionChoice {
     }
 
     /**
-     * The same cross for one club and one pair of models.
+     * The best heads of one model crossed with the best shafts of one model.
      * @param slot       the club
      * @param headModel  name of the head model
      * @param shaftModel name of the shaft model

@@ -6,7 +6,6 @@ import benchtwin.club.WantedClub;
 import benchtwin.match.Ranked;
 import benchtwin.match.SlotPlan;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,10 +22,11 @@ final class SetAnswers {
     private final SetModel model;
     private final Option[] chosen;
     private final SlotPlan[] plans;
+    private final Ranked[] builds;
     private final double jointGain;
 
     /**
-     * Plans every chosen pair exactly, groups jointly.
+     * Plans every chosen pair exactly, groups jointly, and puts each plan into words once.
      * @param request what was asked
      * @param tables  the slots
      * @param model   the problem in whole numbers
@@ -38,7 +38,9 @@ final class SetAnswers {
         this.model = model;
         this.chosen = chosen.clone();
         this.plans = new SlotPlan[chosen.length];
-        this.jointGain = model.groups().parallelStream().mapToDouble(this::plan).sum();
+        this.builds = new Ranked[chosen.length];
+        // added up in order, so that the sum is the same however many groups are planned at a time
+        this.jointGain = model.groups().parallelStream().map(this::plan).toList().stream().mapToDouble(gain -> gain).sum();
     }
 
     private double plan(SlotGroup group) {
@@ -46,7 +48,9 @@ final class SetAnswers {
         JointPass.Better better = new JointPass(request.alikeness(), group, built.stream().map(tables.slots()::get).toList(),
             built.stream().map(slot -> tables.plan(chosen[slot])).toList()).run();
         for (int i = 0; i < built.size(); i++) {
-            plans[built.get(i)] = better.plans().get(i);
+            int slot = built.get(i);
+            plans[slot] = better.plans().get(i);
+            builds[slot] = tables.slots().get(slot).plans().explained(plans[slot]);
         }
         return better.gain();
     }
@@ -81,9 +85,8 @@ final class SetAnswers {
             return new ClubOfSet(club, Optional.empty(), Optional.empty(),
                 Optional.of(new Unbuilt("nothing is wanted of it that ranks", Optional.empty())), false);
         }
-        SlotPlan plan = plans[slot.index()];
-        Optional<Ranked> build = Optional.ofNullable(plan).map(slot.plans()::explained);
-        Optional<Unbuilt> unbuilt = plan != null ? Optional.empty()
+        Optional<Ranked> build = Optional.ofNullable(builds[slot.index()]);
+        Optional<Unbuilt> unbuilt = build.isPresent() ? Optional.empty()
             : Optional.of(reasons.of(slot, model.options(slot.index()), request.shop(), tables.factor()));
         return new ClubOfSet(club, Optional.of(slot.target()), build, unbuilt, slot.isPinned());
     }
@@ -145,10 +148,9 @@ final class SetAnswers {
         for (SlotGroup group : model.groups()) {
             WantedClub first = tables.slots().get(group.slots().get(0)).club();
             String name = first.group().orElse(first.club());
-            List<Ranked> builds = group.slots().stream().filter(slot -> plans[slot] != null)
-                .map(slot -> tables.slots().get(slot).plans().explained(plans[slot])).toList();
-            add(lines, first, name, "distance from target", builds.stream().mapToDouble(b -> b.miss() * b.miss()).sum());
-            add(lines, first, name, "work and metal used", builds.stream().mapToDouble(Ranked::effort).sum());
+            List<Ranked> built = group.slots().stream().map(slot -> builds[slot]).filter(Objects::nonNull).toList();
+            add(lines, first, name, "distance from target", built.stream().mapToDouble(b -> b.miss() * b.miss()).sum());
+            add(lines, first, name, "work and metal used", built.stream().mapToDouble(Ranked::effort).sum());
             for (Residual residual : Residual.values()) {
                 if (group.weights()[residual.ordinal()] > 0) {
                     add(lines, first, name, words(residual), request.alikeness().of(residual) * squares(group, residual));
@@ -179,10 +181,5 @@ final class SetAnswers {
             case SWING -> "swing unlike about its line";
             case SHAFT_MASS -> "raw shafts unlike in mass";
         };
-    }
-
-    /** Built clubs. */
-    int built() {
-        return (int) Arrays.stream(plans).filter(Objects::nonNull).count();
     }
 }

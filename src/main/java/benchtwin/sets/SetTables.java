@@ -55,7 +55,7 @@ final class SetTables {
      */
     SetTables(SetRequest request) {
         this.request = request;
-        this.inventory = without(request.inventory(), request.banned());
+        this.inventory = request.inventory().without(request.banned());
         SetTargets targets = request.targets();
         DecidedParts pins = new DecidedParts(request.pins());
         GripChoice grips = new GripChoice(request.inventory(), request.grip());
@@ -80,10 +80,6 @@ final class SetTables {
         }
         groups.addAll(byGroup.values());
         slots.forEach(slot -> known.add(new HashSet<>()));
-    }
-
-    private static Inventory without(Inventory inventory, Set<String> banned) {
-        return banned.isEmpty() ? inventory : inventory.without(banned);
     }
 
     List<WantedSlot> slots() {
@@ -111,6 +107,7 @@ final class SetTables {
      * @return the problem in whole numbers
      */
     SetModel model() {
+        // a pinned club weighs more than all others, so it is built before them
         long all = slots.stream().mapToLong(SetTables::emptyCost).sum();
         long[] empty = slots.stream().mapToLong(slot -> slot.isPinned() ? all + EMPTY : emptyCost(slot)).toArray();
         List<List<Option>> none = slots.stream().map(slot -> List.<Option>of()).toList();
@@ -189,7 +186,7 @@ final class SetTables {
         return out.contains(option);
     }
 
-    /** By priority; a pinned club is built before all others. */
+    /** What a club weighs that is left out, by its priority. */
     private static long emptyCost(WantedSlot slot) {
         return EMPTY * (WantedClub.LAST_PRIORITY + 1 - slot.club().priority());
     }
