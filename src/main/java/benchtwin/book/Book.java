@@ -1,0 +1,143 @@
+package benchtwin.book;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.OptionalInt;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * An opened book. Any number of threads and programs may use one file at the same time: readers see one moment, writers take
+ * turns.
+ */
+public final class Book {
+
+    /**
+     * Something read from the book.
+     * @param <T> what comes of it
+     */
+    @FunctionalInterface
+    public interface Reads<T> {
+        /**
+         * @param view good until this returns
+         * @return what comes of it
+         * @throws BookProblem when it cannot be done
+         */
+        T in(BookView view) throws BookProblem;
+    }
+
+    /**
+     * Something entered into the book.
+     * @param <T> what comes of it
+     */
+    @FunctionalInterface
+    public interface Writes<T> {
+        /**
+         * @param entry good until this returns
+         * @return what comes of it
+         * @throws BookProblem when it cannot be done; then nothing of it is kept
+         */
+        T in(BookEntry entry) throws BookProblem;
+    }
+
+    private final Path file;
+    private final Jdbi reading;
+    private final Jdbi writing;
+    private final Clock clock;
+
+    private Book(Path file, OptionalInt mostPages, Clock clock) {
+        Connections connections = new Connections(file);
+        this.file = file;
+        this.clock = clock;
+        reading = Jdbi.create(connections.reading());
+        writing = Jdbi.create(connections.writing(mostPages));
+    }
+
+    /**
+     * Opens a book; makes one when there is none there. An older one is backed up and brought up to date.
+     * @param file  where it lies
+     * @param clock gives the time of what is entered
+     * @return the book
+     * @throws BookProblem when it cannot be opened, is no book, or is newer than this program
+     */
+    public static Book open(Path file, Clock clock) throws BookProblem {
+        return open(file, clock, OptionalInt.empty());
+    }
+
+    /** The same with a limit on its size in pages, which stands in for a full disk. */
+    static Book open(Path file, Clock clock, OptionalInt mostPages) throws BookProblem {
+        new BookFile(file, clock).makeReady();
+        return new Book(file, mostPages, clock);
+    }
+
+    /**
+     * Where it lies.
+     * @return the file
+     */
+    public Path file() {
+        return file;
+    }
+
+    /**
+     * The time of what is entered.
+     * @return the clock
+     */
+    public Clock clock() {
+        return clock;
+    }
+
+    /**
+     * Reads, all of it as of one moment.
+     * @param reads what is read
+     * @param <T>   what comes of it
+     * @return the same
+     * @throws BookProblem when it cannot be read
+     */
+    public <T> T read(Reads<T> reads) throws BookProblem {
+        try {
+            return reading.inTransaction(handle -> reads.in(new BookView(handle)));
+        } catch (RuntimeException failure) {
+            throw explained(failure);
+        }
+    }
+
+    /**
+     * Enters something: all of it, or nothing.
+     * @param author who
+     * @param what   the act, in words
+     * @param writes what is entered
+     * @param <T>    what comes of it
+     * @return the same, once all is confirmed
+     * @throws BookProblem when it cannot be done; then the book is as before
+     */
+    public <T> T write(Author author, String what, Writes<T> writes) throws BookProblem {
+        try {
+            return writing.inTransaction(handle -> {
+                BookEntry entry = new BookEntry(handle, author, what, clock);
+                T result = writes.in(entry);
+                entry.derive();
+                return result;
+            });
+        } catch (RuntimeException failure) {
+            throw explained(failure);
+        }
+    }
+
+    /** Work on the file as a whole. */
+    <T> T whole(org.jdbi.v3.core.HandleCallback<T, SQLException> work) throws BookProblem {
+        try (Handle handle = reading.open()) {
+            return work.withHandle(handle);
+        } catch (SQLException | RuntimeException failure) {
+            throw explained(failure instanceof RuntimeException known ? known : new IllegalStateException(failure));
+        }
+    }
+
+    private BookProblem explained(RuntimeException failure) {
+        BookProblem problem = BookTrouble.of(file, failure);
+        if (problem == null) {
+            throw failure;
+        }
+        return problem;
+    }
+}

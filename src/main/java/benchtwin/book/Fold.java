@@ -1,0 +1,160 @@
+package benchtwin.book;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+
+/**
+ * Works out how a thing stands from its events, oldest first by the time they count from. The same events give the same
+ * state, whenever and in whatever order they were entered.
+ */
+final class Fold {
+
+    private static final List<String> BEND_DIRECTIONS = List.of("upright", "flat", "forward", "back");
+
+    /** Of a reading: what it is of and how it was read. */
+    private record Group(String quantity, Map<String, String> condition) {
+    }
+
+    private final ThingKind kind;
+    private final Map<Long, KeptReading> corrections = new HashMap<>();
+    private final Map<String, String> facts = new TreeMap<>();
+    private final Map<Group, List<CurrentReading>> readings = new LinkedHashMap<>();
+    private final List<Promise> promises = new ArrayList<>();
+    private Standing standing;
+    private Optional<String> club = Optional.empty();
+    private Optional<Accepted> accepted = Optional.empty();
+
+    private Fold(ThingKind kind) {
+        this.kind = kind;
+        this.standing = kind == ThingKind.JOB ? Standing.WAITING : Standing.THERE;
+    }
+
+    /** The state after these events, all of one thing. */
+    static State of(ThingKind kind, List<KeptEvent> events) {
+        Fold fold = new Fold(kind);
+        events.forEach(event -> event.readings().forEach(reading ->
+            reading.read().corrects().ifPresent(id -> fold.corrections.put(id, reading))));
+        events.stream().sorted(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id)).forEach(fold::take);
+        return fold.state();
+    }
+
+    private State state() {
+        return new State(standing, facts, current(), promises, club, accepted);
+    }
+
+    private List<CurrentReading> current() {
+        return readings.values().stream().flatMap(List::stream)
+            .sorted(Comparator.comparing((CurrentReading one) -> one.read().quantity()).thenComparing(CurrentReading::since)
+                .thenComparing(CurrentReading::id))
+            .toList();
+    }
+
+    private void take(KeptEvent kept) {
+        NewEvent event = kept.event();
+        switch (event.kind()) {
+            case PROMISED -> promises.add(new Promise(event.job().map(Thing::tag), event.facts().getOrDefault("whom", ""),
+                Integer.parseInt(event.facts().getOrDefault("count", "1"))));
+            case RELEASED -> release(event);
+            case BUILT_IN -> {
+                release(event);
+                standing = Standing.BUILT_IN;
+                club = Optional.ofNullable(event.facts().get("club"));
+            }
+            case PULLED -> {
+                standing = standing == Standing.RETIRED ? standing : Standing.THERE;
+                club = Optional.empty();
+                learn(event.facts());
+            }
+            case BENT -> bend(event.facts());
+            case RETIRED -> {
+                standing = Standing.RETIRED;
+                promises.clear();
+                learn(event.facts());
+            }
+            case RETURNED -> {
+                standing = Standing.THERE;
+                learn(event.facts());
+            }
+            case PLANNED -> {
+                standing = Standing.PLANNED;
+                learn(event.facts());
+            }
+            case HANDED_OVER -> {
+                standing = Standing.HANDED_OVER;
+                learn(event.facts());
+            }
+            case CALLED_OFF -> {
+                standing = Standing.CALLED_OFF;
+                learn(event.facts());
+            }
+            default -> learn(event.facts());
+        }
+        if (event.kind() != EventKind.CORRECTED) {
+            read(kept);
+        }
+        if (event.kind() == EventKind.RECORDED && ClubBuild.isSound(facts)) {
+            accepted = Optional.of(new Accepted(kept.since(), facts, current()));
+        }
+    }
+
+    private void learn(Map<String, String> news) {
+        if (kind == ThingKind.CLUB) {
+            readings.keySet().removeIf(group -> ClubBuild.overtakes(facts, news, group.quantity()));
+        }
+        news.forEach((name, text) -> {
+            if (text.isEmpty()) {
+                facts.remove(name);
+            } else {
+                facts.put(name, text);
+            }
+        });
+    }
+
+    /** A job's own promise, one person's, or every one. */
+    private void release(NewEvent event) {
+        Optional<String> job = event.job().map(Thing::tag);
+        String whom = event.facts().get("whom");
+        promises.removeIf(promise -> job.isPresent() ? promise.job().equals(job)
+            : event.kind() == EventKind.RELEASED && (whom == null || promise.job().isEmpty() && promise.whom().equals(whom)));
+    }
+
+    /** Tilt adds up over a head's life, each direction on its own. */
+    private void bend(Map<String, String> bent) {
+        for (String direction : BEND_DIRECTIONS) {
+            String name = "bent_%s_deg".formatted(direction);
+            if (bent.containsKey(name)) {
+                double before = Double.parseDouble(facts.getOrDefault(name, "0"));
+                facts.put(name, PlainNumber.text(before + Double.parseDouble(bent.get(name))));
+            }
+        }
+    }
+
+    /** The readings of one event take the place of older ones of the same quantity and condition. */
+    private void read(KeptEvent kept) {
+        Map<Group, List<CurrentReading>> fresh = new LinkedHashMap<>();
+        for (KeptReading reading : kept.readings()) {
+            KeptReading last = reading;
+            while (corrections.containsKey(last.id())) {
+                last = corrections.get(last.id());
+            }
+            NewReading read = last.read();
+            if (read.value().isPresent()) {
+                fresh.computeIfAbsent(new Group(read.quantity(), read.condition()), group -> new ArrayList<>())
+                    .add(new CurrentReading(last.id(), kept.id(), kept.since(), uncorrected(read)));
+            }
+        }
+        readings.putAll(fresh);
+    }
+
+    private static NewReading uncorrected(NewReading read) {
+        return read.corrects().isEmpty() ? read : new NewReading(read.quantity(), read.value(), read.uncertainty(), read.unit(),
+            read.condition(), read.gauge(), read.station(), read.measuredAt(), read.by(), read.note(), OptionalLong.empty());
+    }
+}
