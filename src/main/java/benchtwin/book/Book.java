@@ -1,7 +1,6 @@
 package benchtwin.book;
 
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.util.OptionalInt;
 import org.jdbi.v3.core.Handle;
@@ -124,12 +123,28 @@ public final class Book {
         }
     }
 
-    /** Work on the file as a whole. */
-    <T> T whole(org.jdbi.v3.core.HandleCallback<T, SQLException> work) throws BookProblem {
-        try (Handle handle = reading.open()) {
-            return work.withHandle(handle);
-        } catch (SQLException | RuntimeException failure) {
-            throw explained(failure instanceof RuntimeException known ? known : new IllegalStateException(failure));
+    /**
+     * Copies the book while it may be in use; the copy is whole or not there at all.
+     * @param copy a file that is not there yet
+     * @throws BookProblem when it is there, or cannot be written
+     */
+    public void backUp(Path copy) throws BookProblem {
+        BookBackup.write(file, copy);
+    }
+
+    /** Something done to a whole, empty book. */
+    @FunctionalInterface
+    interface Fills {
+        void in(Handle handle) throws BookProblem;
+    }
+
+    void fill(Fills fills) throws BookProblem {
+        try {
+            writing.useTransaction(fills::in);
+        } catch (RuntimeException failure) {
+            BookProblem problem = BookTrouble.of(file, failure);
+            throw problem != null ? problem
+                : new BookProblem("what was read does not fit together: " + failure.getMessage(), failure);
         }
     }
 

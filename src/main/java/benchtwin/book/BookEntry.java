@@ -22,7 +22,7 @@ public final class BookEntry extends BookView {
         super(handle);
         at = later(Moment.at(clock.instant()), handle);
         id = handle.createUpdate("INSERT INTO entry (entered_at, by_whom, what, program) VALUES (:at, :by, :what, :program)")
-            .bind("at", at.text()).bind("by", author.by().map(TypedText::line).orElse(null)).bind("what", TypedText.line(what))
+            .bind("at", at.text()).bind("by", author.by().map(TypedText::line).filter(by -> !by.isEmpty()).orElse(null)).bind("what", TypedText.line(what))
             .bind("program", author.program()).executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
     }
 
@@ -70,8 +70,14 @@ public final class BookEntry extends BookView {
      * Puts down an event.
      * @param thing what it befell
      * @param event what befell it
+     * @throws BookProblem when a reading of it corrects one that is not this thing's, or was corrected already
      */
-    public void add(Thing thing, NewEvent event) {
+    public void add(Thing thing, NewEvent event) throws BookProblem {
+        for (NewReading reading : event.readings()) {
+            if (reading.corrects().isPresent()) {
+                refuseUnlessLast(thing, reading);
+            }
+        }
         long number = handle().createUpdate("INSERT INTO event (entry_id, thing_id, kind, happened_at, job_id, facts, words, "
                 + "sheet_key, sheet) VALUES (:entry, :thing, :kind, :at, :job, :facts, :words, :key, :sheet)")
             .bind("entry", id).bind("thing", thing.id()).bind("kind", event.kind().word())
@@ -84,6 +90,22 @@ public final class BookEntry extends BookView {
             add(number, reading);
         }
         touched.put(thing.id(), thing);
+    }
+
+    private void refuseUnlessLast(Thing thing, NewReading reading) throws BookProblem {
+        long wrong = reading.corrects().getAsLong();
+        boolean itsOwn = handle().createQuery("SELECT count(*) FROM reading JOIN event ON event.id = reading.event_id "
+                + "WHERE reading.id = :wrong AND event.thing_id = :thing AND reading.quantity = :quantity")
+            .bind("wrong", wrong).bind("thing", thing.id()).bind("quantity", reading.quantity()).mapTo(Integer.class).one() == 1;
+        if (!itsOwn) {
+            throw new BookProblem("reading %d is no reading of the %s of %s".formatted(wrong, reading.quantity(), thing.name()));
+        }
+        Optional<Long> later = handle().createQuery("SELECT id FROM reading WHERE corrects = :wrong").bind("wrong", wrong)
+            .mapTo(Long.class).findOne();
+        if (later.isPresent()) {
+            throw new BookProblem("reading %d of %s was corrected already, by reading %d; correct that one".formatted(wrong,
+                thing.name(), later.get()));
+        }
     }
 
     private void add(long event, NewReading reading) {

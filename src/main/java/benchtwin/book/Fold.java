@@ -62,16 +62,8 @@ final class Fold {
             case PROMISED -> promises.add(new Promise(event.job().map(Thing::tag), event.facts().getOrDefault("whom", ""),
                 Integer.parseInt(event.facts().getOrDefault("count", "1"))));
             case RELEASED -> release(event);
-            case BUILT_IN -> {
-                release(event);
-                standing = Standing.BUILT_IN;
-                club = Optional.ofNullable(event.facts().get("club"));
-            }
-            case PULLED -> {
-                standing = standing == Standing.RETIRED ? standing : Standing.THERE;
-                club = Optional.empty();
-                learn(event.facts());
-            }
+            case BUILT_IN -> buildIn(event);
+            case PULLED -> pull(event);
             case BENT -> bend(event.facts());
             case RETIRED -> {
                 standing = Standing.RETIRED;
@@ -115,6 +107,35 @@ final class Fold {
                 facts.put(name, text);
             }
         });
+    }
+
+    /** One of a counted part leaves the tin; any other part sits in the club from then on. */
+    private void buildIn(NewEvent event) {
+        release(event);
+        if (kind.isCounted()) {
+            count(-1);
+        } else {
+            standing = Standing.BUILT_IN;
+            club = Optional.ofNullable(event.facts().get("club"));
+        }
+    }
+
+    private void pull(NewEvent event) {
+        learn(event.facts());
+        if (kind.isCounted()) {
+            count(1);
+            return;
+        }
+        standing = standing == Standing.RETIRED ? standing : Standing.THERE;
+        club = Optional.empty();
+        if (kind == ThingKind.SHAFT) {
+            facts.put("pulls", Integer.toString(Integer.parseInt(facts.getOrDefault("pulls", "0")) + 1));
+            facts.put("condition", "pulled");
+        }
+    }
+
+    private void count(int more) {
+        facts.put("count", Integer.toString(Math.max(0, Integer.parseInt(facts.getOrDefault("count", "1")) + more)));
     }
 
     /** A job's own promise, one person's, or every one. */

@@ -22,6 +22,7 @@ public record NewEvent(EventKind kind, Optional<Moment> happened, Optional<Thing
     public NewEvent {
         facts = Collections.unmodifiableMap(new TreeMap<>(facts));
         readings = List.copyOf(readings);
+        words = words.map(String::strip).filter(text -> !text.isEmpty());
         job.ifPresent(thing -> {
             if (thing.kind() != ThingKind.JOB) {
                 throw new IllegalArgumentException(thing.name() + " is no job");
@@ -54,8 +55,7 @@ public record NewEvent(EventKind kind, Optional<Moment> happened, Optional<Thing
      * @return a copy
      */
     public NewEvent saying(String text) {
-        return new NewEvent(kind, happened, job, facts, text.isBlank() ? Optional.empty() : Optional.of(text.strip()), readings,
-            sheet);
+        return new NewEvent(kind, happened, job, facts, Optional.of(text), readings, sheet);
     }
 
     /**

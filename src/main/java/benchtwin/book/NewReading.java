@@ -27,6 +27,10 @@ public record NewReading(String quantity, OptionalDouble value, OptionalDouble u
 
     public NewReading {
         condition = Collections.unmodifiableMap(new TreeMap<>(condition));
+        gauge = gauge.map(String::strip).filter(text -> !text.isEmpty());
+        station = station.map(String::strip).filter(text -> !text.isEmpty());
+        by = by.map(String::strip).filter(text -> !text.isEmpty());
+        note = note.map(String::strip).filter(text -> !text.isEmpty());
         if (value.isPresent() && !Double.isFinite(value.getAsDouble())) {
             throw new IllegalArgumentException("%s must be a finite number, not %s".formatted(quantity, value));
         }

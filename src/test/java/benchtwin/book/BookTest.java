@@ -64,7 +64,8 @@ class BookTest {
             entry.add(head, NewEvent.of(EventKind.CORRECTED).reading(List.of(
                 NewReading.of("lie_deg", 58.6, "degrees").correcting(wrong, "again"))));
             return null;
-        })).as("a reading is corrected once; after that its correction is").isInstanceOf(RuntimeException.class);
+        })).as("a reading is corrected once; after that its correction is").isInstanceOf(BookProblem.class)
+            .hasMessageContaining("was corrected already");
     }
 
     @Test
