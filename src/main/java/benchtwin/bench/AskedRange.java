@@ -31,7 +31,8 @@ final class AskedRange {
         return switch (quantity) {
             case LOFT -> new double[] {-10, 80};
             case LIE -> new double[] {40, 85};
-            case FACE, BOUNCE -> new double[] {-10, 10};
+            case FACE -> new double[] {-10, 10};
+            case BOUNCE -> new double[] {-10, 25};
             // the rules' least length is 18 in, and no club in play comes near 60
             case LENGTH -> new double[] {18 * Units.MM_PER_INCH, 60 * Units.MM_PER_INCH};
             case SWING_WEIGHT -> new double[] {-30, 100};

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 
@@ -32,6 +33,12 @@ final class Json {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("a tree of plain values cannot fail to be written", impossible);
         }
+    }
+
+    static ArrayNode texts(Iterable<String> texts) {
+        ArrayNode array = MAPPER.createArrayNode();
+        texts.forEach(array::add);
+        return array;
     }
 
     /** Values by quantity, the swing weight also as text. */

@@ -59,6 +59,14 @@ final class OptionJson {
             one.put("words", step.words());
             one.put("minutes", step.minutes());
             one.put("undo", step.kind().undo().word());
+            if (!step.amounts().isEmpty()) {
+                ObjectNode amounts = one.putObject("amounts");
+                step.amounts().forEach((name, amount) -> amounts.put(name, Json.rounded(amount)));
+            }
+            if (!step.parts().isEmpty()) {
+                ArrayNode parts = one.putArray("parts");
+                step.parts().forEach(parts::add);
+            }
         }
         plan.put("minutes", option.plan().minutes());
         plan.put("readyMinutes", option.plan().readyMinutes());

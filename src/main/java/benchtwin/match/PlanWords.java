@@ -8,6 +8,7 @@ import benchtwin.measure.LengthText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,8 +63,9 @@ final class PlanWords {
     }
 
     /** A step; its words say more than its short form does. */
-    private Step step(StepKind kind, String inShort, String format, Object... args) {
-        return new Step(kind, String.format(Locale.ROOT, format, args), inShort, shop.minutes().get(kind));
+    private Step step(StepKind kind, String inShort, Map<String, Double> amounts, String format, Object... args) {
+        return new Step(kind, String.format(Locale.ROOT, format, args), inShort, shop.minutes().get(kind), amounts,
+            List.of());
     }
 
     private void bends(FoundPlan found, List<Step> steps) {
@@ -76,16 +78,19 @@ final class PlanWords {
                 turn > 0 ? "closed" : "open");
             String both = lieWords + (lie != 0 && turn != 0 ? ", " : "") + face;
             if (!both.isEmpty()) {
-                steps.add(step(StepKind.BEND_WOOD, both, "Bend %s, then read.", both));
+                Map<String, Double> amounts = new LinkedHashMap<>();
+                put(amounts, "uprightDeg", lie);
+                put(amounts, "closedDeg", turn);
+                steps.add(step(StepKind.BEND_WOOD, both, amounts, "Bend %s, then read.", both));
             }
             return;
         }
         if (turn != 0) {
             String loft = String.format(Locale.ROOT, "loft %.1f° %s", Math.abs(turn), turn > 0 ? "weak" : "strong");
-            steps.add(step(StepKind.BEND_IRON, loft, "Bend %s, then read.", loft));
+            steps.add(step(StepKind.BEND_IRON, loft, Map.of("weakDeg", turn), "Bend %s, then read.", loft));
         }
         if (lie != 0) {
-            steps.add(step(StepKind.BEND_IRON, lieWords, "Bend %s, then read.", lieWords));
+            steps.add(step(StepKind.BEND_IRON, lieWords, Map.of("uprightDeg", lie), "Bend %s, then read.", lieWords));
         }
     }
 
@@ -101,7 +106,7 @@ final class PlanWords {
             return;
         }
         String turns = sleeve.turnsShaft() ? " Grip and markings turn with it." : "";
-        steps.add(step(StepKind.SLEEVE_SETTING, settingInShort(sleeve, label), "Set %s.%s", words, turns));
+        steps.add(step(StepKind.SLEEVE_SETTING, settingInShort(sleeve, label), Map.of(), "Set %s.%s", words, turns));
     }
 
     /**
@@ -139,21 +144,23 @@ final class PlanWords {
         for (HeadMass.PortChoice choice : mass.ports()) {
             if (choice.isChanged()) {
                 steps.add(step(StepKind.WEIGHT_SCREW, grams(choice.massG()) + " g in port " + choice.port().type(),
+                    Map.of("weightG", choice.massG() - choice.port().massG()),
                     "Change the weight in port %s: %s g out, %s g in (%s).", choice.port().type(), grams(choice.port().massG()),
-                    grams(choice.massG()), choice.weight().tag()));
+                    grams(choice.massG()), choice.weight().tag()).using(choice.weight().tag()));
             }
         }
         if (mass.tapeG() > 0) {
-            steps.add(step(StepKind.LEAD_TAPE, "+" + grams(mass.tapeG()) + " g tape", "Add %s g of lead tape to the head.",
-                grams(mass.tapeG())));
+            steps.add(step(StepKind.LEAD_TAPE, "+" + grams(mass.tapeG()) + " g tape", Map.of("tapeG", mass.tapeG()),
+                "Add %s g of lead tape to the head.", grams(mass.tapeG())));
         }
         if (mass.tapeG() < 0) {
-            steps.add(step(StepKind.LEAD_TAPE, grams(-mass.tapeG()) + " g tape off", "Take %s g of lead tape off the head.",
+            steps.add(step(StepKind.LEAD_TAPE, grams(-mass.tapeG()) + " g tape off", Map.of("tapeG", mass.tapeG()),
+                "Take %s g of lead tape off the head.",
                 grams(-mass.tapeG())));
         }
         if (mass.meltG() > 0) {
-            steps.add(step(StepKind.HOT_MELT, "+" + grams(mass.meltG()) + " g hot melt", "Add %s g of hot melt in the head.",
-                grams(mass.meltG())));
+            steps.add(step(StepKind.HOT_MELT, "+" + grams(mass.meltG()) + " g hot melt", Map.of("meltG", mass.meltG()),
+                "Add %s g of hot melt in the head.", grams(mass.meltG())));
         }
         return steps;
     }
@@ -161,24 +168,33 @@ final class PlanWords {
     private void cuts(FoundPlan found, List<Step> steps) {
         Cut cut = found.cut();
         if (cut.tipTrimMm() > 0) {
-            steps.add(step(StepKind.TIP_TRIM, "tip " + decimals(cut.tipTrimMm()) + " mm", "Trim %s off the tip.",
-                trim(cut.tipTrimMm())));
+            steps.add(step(StepKind.TIP_TRIM, "tip " + decimals(cut.tipTrimMm()) + " mm", Map.of("tipCutMm", cut.tipTrimMm()),
+                "Trim %s off the tip.", trim(cut.tipTrimMm())));
         }
         if (cut.tipWeight() != null) {
             steps.add(step(StepKind.TIP_WEIGHT, grams(cut.tipWeightG()) + " g in the tip",
-                "Put the %s g weight (%s) in the tip; its flange lifts the shaft 1 mm.", grams(cut.tipWeightG()), cut.tipWeight().tag()));
+                Map.of("tipWeightG", cut.tipWeightG()),
+                "Put the %s g weight (%s) in the tip; its flange lifts the shaft 1 mm.", grams(cut.tipWeightG()),
+                cut.tipWeight().tag()).using(cut.tipWeight().tag()));
         }
         if (cut.buttCutMm() > 0) {
-            steps.add(step(StepKind.BUTT_CUT, "butt " + decimals(cut.buttCutMm()) + " mm", "Cut %s off the butt.",
-                butt(cut.buttCutMm())));
+            steps.add(step(StepKind.BUTT_CUT, "butt " + decimals(cut.buttCutMm()) + " mm", Map.of("buttCutMm", cut.buttCutMm()),
+                "Cut %s off the butt.", butt(cut.buttCutMm())));
         }
         if (cut.extensionMm() > 0) {
             steps.add(step(StepKind.EXTENSION, "extend " + decimals(cut.extensionMm()) + " mm",
+                Map.of("extensionMm", cut.extensionMm()),
                 "Extend the butt by %s (about %s g).", butt(cut.extensionMm()), grams(cut.extensionMassG())));
         }
         if (cut.regrip()) {
-            steps.add(step(StepKind.REGRIP, "grip off and on",
+            steps.add(step(StepKind.REGRIP, "grip off and on", Map.of(),
                 "Take the grip off before the butt is touched and mount it again."));
+        }
+    }
+
+    private static void put(Map<String, Double> amounts, String name, double amount) {
+        if (amount != 0) {
+            amounts.put(name, amount);
         }
     }
 

@@ -1,0 +1,107 @@
+package benchtwin.bench;
+
+import benchtwin.book.Author;
+import benchtwin.book.Book;
+import benchtwin.book.BookPlace;
+import benchtwin.book.BookProblem;
+import benchtwin.book.BookView;
+import benchtwin.book.Thing;
+import benchtwin.book.ThingKind;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/** The workshop's book, opened for one user of it. */
+public final class OpenBook {
+
+    private final Book book;
+    private final Author author;
+
+    private OpenBook(Book book, Author author) {
+        this.book = book;
+        this.author = author;
+    }
+
+    /**
+     * Opens the book; makes it when there is none.
+     * @param named the file, if one was named; else the environment or the user's data folder says where it lies
+     * @param by    who uses it, if they said so
+     * @return the book
+     * @throws BadInput when it cannot be opened
+     */
+    public static OpenBook open(Optional<Path> named, Optional<String> by) throws BadInput {
+        return open(place(named), by, Clock.systemUTC());
+    }
+
+    /** The same at another time. */
+    static OpenBook open(Path file, Optional<String> by, Clock clock) throws BadInput {
+        try {
+            return new OpenBook(Book.open(file, clock), new Author(by, BuildIdentity.text()));
+        } catch (BookProblem problem) {
+            throw new BadInput(problem.getMessage());
+        }
+    }
+
+    /**
+     * Where the book lies.
+     * @param named the file, if one was named
+     * @return that, else what the environment or the platform's convention says
+     */
+    public static Path place(Optional<Path> named) {
+        return BookPlace.of(named, System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
+    }
+
+    /**
+     * Where it lies.
+     * @return the file
+     */
+    public Path file() {
+        return book.file();
+    }
+
+    Book book() {
+        return book;
+    }
+
+    Author author() {
+        return author;
+    }
+
+    ZoneId zone() {
+        return ZoneId.systemDefault();
+    }
+
+    LocalDate today() {
+        return LocalDate.ofInstant(book.clock().instant(), zone());
+    }
+
+    <T> T read(Book.Reads<T> reads) throws BadInput {
+        try {
+            return book.read(reads);
+        } catch (BookProblem problem) {
+            throw new BadInput(problem.getMessage());
+        }
+    }
+
+    <T> T write(String what, Book.Writes<T> writes) throws BadInput {
+        try {
+            return book.write(author, what, writes);
+        } catch (BookProblem problem) {
+            throw new BadInput(problem.getMessage());
+        }
+    }
+
+    /** A thing that must be there; the problem names the nearest three. */
+    static Thing need(BookView view, ThingKind kind, String tag) throws BookProblem {
+        Optional<Thing> found = view.thing(kind, tag);
+        if (found.isPresent()) {
+            return found.get();
+        }
+        List<String> tags = view.things(kind).stream().map(Thing::tag).toList();
+        throw new BookProblem(tags.isEmpty() ? "no %s %s: the book has no %ss yet".formatted(kind.word(), tag, kind.word())
+            : "no %s is called %s in the book; nearest are %s".formatted(kind.word(), tag, NearNames.of(tag, tags)));
+    }
+}

@@ -1,0 +1,93 @@
+package benchtwin.bench;
+
+import benchtwin.book.Moment;
+import benchtwin.book.NewReading;
+import benchtwin.club.AngleReading;
+import benchtwin.club.Category;
+import benchtwin.club.LengthMethod;
+import benchtwin.club.Quantity;
+import benchtwin.measure.DefaultUncertainty;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+
+/**
+ * What was read of a club at one sitting.
+ * @param values       by quantity, each one value or several readings of it; lengths in mm, swing weight in points
+ * @param reading      how the angles were read; default soled for a driver or fairway, else by the edge
+ * @param lengthMethod how the length was taken
+ * @param setting      the sleeve's setting it was read at
+ * @param clampMm      length of butt in the clamp, mm
+ * @param overGrip     whether the clamp closed over the grip
+ * @param on           the day, if it was not just now
+ * @param gauge        what it was read on
+ * @param station      where
+ * @param by           who read it
+ * @param note         free text
+ */
+public record Sitting(Map<Quantity, List<Double>> values, Optional<AngleReading> reading, LengthMethod lengthMethod,
+                      Optional<String> setting, OptionalDouble clampMm, boolean overGrip, Optional<java.time.LocalDate> on,
+                      Optional<String> gauge, Optional<String> station, Optional<String> by, Optional<String> note) {
+
+    public Sitting {
+        Map<Quantity, List<Double>> copy = new LinkedHashMap<>();
+        values.forEach((quantity, read) -> copy.put(quantity, List.copyOf(read)));
+        values = copy;
+    }
+
+    /** The readings as the book keeps them. */
+    List<NewReading> readings(Category category) throws BadInput {
+        List<NewReading> readings = new ArrayList<>();
+        for (Map.Entry<Quantity, List<Double>> one : values.entrySet()) {
+            ReadColumn column = ReadColumn.of(one.getKey()).orElseThrow(() -> new BadInput(
+                "%s is not read of a whole club; expected loft, lie, face, bounce, length, swing-weight, frequency or total-mass"
+                    .formatted(one.getKey().word())));
+            for (double value : one.getValue()) {
+                AskedRange.check(one.getKey(), value);
+                readings.add(new NewReading(column.column(), OptionalDouble.of(value),
+                    OptionalDouble.of(uncertainty(one.getKey(), category)), column.unit(), condition(column, category), gauge,
+                    station, on.map(Moment::on), by, note, OptionalLong.empty()));
+            }
+        }
+        return readings;
+    }
+
+    private Map<String, String> condition(ReadColumn column, Category category) {
+        Map<String, String> condition = new TreeMap<>();
+        if (column.isAngle()) {
+            condition.put("reading", readAs(category).word());
+        }
+        if (column == ReadColumn.LENGTH) {
+            condition.put("length_method", lengthMethod.word());
+        }
+        if (column == ReadColumn.FREQUENCY) {
+            condition.put("over_grip", overGrip ? "yes" : "no");
+            clampMm.ifPresent(mm -> condition.put("clamp_mm", Double.toString(mm).replaceAll("\\.0$", "")));
+        }
+        return condition;
+    }
+
+    private AngleReading readAs(Category category) {
+        return reading.orElse(category == Category.DRIVER || category == Category.FAIRWAY ? AngleReading.SOLED
+            : AngleReading.EDGE);
+    }
+
+    private double uncertainty(Quantity quantity, Category category) {
+        boolean wood = readAs(category).isWood();
+        return switch (quantity) {
+            case LOFT -> wood ? DefaultUncertainty.WOOD_LOFT_DEG : DefaultUncertainty.IRON_LOFT_DEG;
+            case LIE -> wood ? DefaultUncertainty.WOOD_LIE_DEG : DefaultUncertainty.IRON_LIE_DEG;
+            case FACE -> DefaultUncertainty.FACE_DEG;
+            case BOUNCE -> DefaultUncertainty.BOUNCE_DEG;
+            case LENGTH -> DefaultUncertainty.LENGTH_MM;
+            case SWING_WEIGHT -> DefaultUncertainty.SWING_WEIGHT_POINTS;
+            case FREQUENCY -> DefaultUncertainty.FREQUENCY_CPM;
+            default -> DefaultUncertainty.MASS_G;
+        };
+    }
+}

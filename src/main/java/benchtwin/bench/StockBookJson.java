@@ -1,0 +1,96 @@
+package benchtwin.bench;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+
+/** Parts of the book and checks of it as JSON; the names are documented in docs/json.md and stay. */
+public final class StockBookJson {
+
+    private StockBookJson() {
+    }
+
+    /**
+     * Several parts.
+     * @param parts the parts
+     * @return JSON text, indented
+     */
+    public static String list(List<StockBook.Part> parts) {
+        ObjectNode root = Json.object();
+        ArrayNode array = root.putArray("parts");
+        parts.forEach(part -> array.add(node(part)));
+        return done(root);
+    }
+
+    /**
+     * One part and what befell it.
+     * @param shown the part
+     * @return JSON text, indented
+     */
+    public static String text(StockBook.PartHistory shown) {
+        ObjectNode root = node(shown.part());
+        root.set("history", Json.texts(shown.history()));
+        root.set("notes", Json.texts(shown.notes()));
+        return done(root);
+    }
+
+    /**
+     * Counts by model.
+     * @param tallies the counts
+     * @return JSON text, indented
+     */
+    public static String tallies(List<StockBook.Tally> tallies) {
+        ObjectNode root = Json.object();
+        ArrayNode array = root.putArray("counts");
+        tallies.forEach(one -> array.addObject().put("kind", one.kind()).put("what", one.what()).put("free", one.free())
+            .put("promised", one.promised()).put("builtIn", one.builtIn()).put("retired", one.retired()));
+        return done(root);
+    }
+
+    /**
+     * A check.
+     * @param check what was found
+     * @return JSON text, indented
+     */
+    public static String check(BookCare.Check check) {
+        ObjectNode root = Json.object();
+        root.put("clean", check.findings().isEmpty());
+        root.put("things", check.things());
+        root.put("events", check.events());
+        root.put("readings", check.readings());
+        root.set("findings", Json.texts(check.findings()));
+        return done(root);
+    }
+
+    private static ObjectNode node(StockBook.Part part) {
+        ObjectNode node = Json.object();
+        node.put("kind", part.kind());
+        node.put("tag", part.tag());
+        node.put("standing", part.standing());
+        part.place().ifPresent(place -> node.put("place", place));
+        node.put("count", part.count());
+        node.set("promisedTo", Json.texts(part.promises()));
+        ObjectNode facts = node.putObject("facts");
+        part.facts().forEach(facts::put);
+        ArrayNode readings = node.putArray("readings");
+        for (StockBook.PartReading reading : part.readings()) {
+            ObjectNode one = readings.addObject();
+            one.put("id", reading.id());
+            one.put("quantity", reading.quantity());
+            one.put("value", Json.rounded(reading.value()));
+            if (!Double.isNaN(reading.uncertainty())) {
+                one.put("uncertainty", Json.rounded(reading.uncertainty()));
+            }
+            ObjectNode condition = one.putObject("condition");
+            reading.condition().forEach(condition::put);
+            reading.gauge().ifPresent(gauge -> one.put("gauge", gauge));
+            one.put("day", reading.day());
+        }
+        return node;
+    }
+
+    private static String done(ObjectNode root) {
+        root.put("version", BuildIdentity.text());
+        return Json.text(root);
+    }
+}

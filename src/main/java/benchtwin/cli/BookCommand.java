@@ -1,0 +1,69 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.BookCare;
+import benchtwin.bench.OpenBook;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code benchtwin book}. */
+@Command(name = "book", mixinStandardHelpOptions = true,
+    description = "The workshop's record file: copy it, check it, put a copy back.",
+    footer = {"", "Example:", "  benchtwin book backup /media/stick/workshop-thursday.book"})
+final class BookCommand implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    @Command(name = "where", mixinStandardHelpOptions = true, description = "Say where the book lies.",
+        footer = {"", "Example:", "  benchtwin book where"})
+    int where(@Mixin BookOptions book) {
+        out().println(OpenBook.place(book.file()));
+        return Main.DONE;
+    }
+
+    @Command(name = "backup", mixinStandardHelpOptions = true,
+        description = "Copy the book while it may be in use; the copy is whole or not there at all.",
+        footer = {"", "Example:", "  benchtwin book backup /media/stick/workshop-thursday.book"})
+    int backup(@Parameters(paramLabel = "FILE", description = "a file that is not there yet") Path copy,
+               @Mixin BookOptions book) throws BadInput {
+        BookCare.backUp(book.open(), copy);
+        out().printf("Copied to %s. Put it back with: benchtwin book restore %s%n", copy, copy);
+        return Main.DONE;
+    }
+
+    @Command(name = "check", mixinStandardHelpOptions = true,
+        description = "Check the whole book: the file, what refers to what, and that every state is what the events say.",
+        footer = {"", "Example:", "  benchtwin book check", "", "Exit status: 0 all in order, 1 something is not, 2 it cannot be "
+            + "read."})
+    int check(@Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        return CheckPage.print(BookCare.check(book.open()), output, out());
+    }
+
+    @Command(name = "restore", mixinStandardHelpOptions = true,
+        description = "Put a backup in the book's place. It is looked through first; the book as it was is kept beside it.",
+        footer = {"", "Example:", "  benchtwin book restore /media/stick/workshop-thursday.book"})
+    int restore(@Parameters(paramLabel = "FILE", description = "a backup of a book") Path backup, @Mixin BookOptions book)
+        throws BadInput {
+        Path place = OpenBook.place(book.file());
+        Optional<Path> aside = BookCare.restore(place, backup);
+        out().printf("%s is the book now.%s%n", backup, aside.map(old -> " The one before is kept as " + old + ".").orElse(""));
+        return Main.DONE;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+}

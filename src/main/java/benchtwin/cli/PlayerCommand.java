@@ -1,0 +1,104 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.PlayerBook;
+import benchtwin.bench.PlayerJson;
+import benchtwin.club.Hand;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code benchtwin player}. */
+@Command(name = "player", mixinStandardHelpOptions = true, description = "The players in the book.",
+    footer = {"", "Example:", "  benchtwin player add \"N. Oakes\" --hand right --tolerance loft=0.2"})
+final class PlayerCommand implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    @Command(name = "add", mixinStandardHelpOptions = true, description = "Put a player into the book.",
+        footer = {"", "Example:", "  benchtwin player add \"N. Oakes\" --hand right --note \"likes a firm step\""})
+    int add(@Parameters(paramLabel = "NAME", description = "the player's name") String name,
+            @Option(names = "--hand", paramLabel = "HAND", description = "right or left") Hand hand,
+            @Option(names = "--tolerance", paramLabel = "LIST", description = "tolerances this player wants, such as "
+                + "loft=0.2,length=1/16; used for the player's clubs where a command names none") String tolerance,
+            @Option(names = "--note", paramLabel = "TEXT", description = "anything else") String note,
+            @Mixin BookOptions book) throws BadInput {
+        String added = PlayerBook.add(book.open(), name, Optional.ofNullable(hand),
+            QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance), Optional.ofNullable(note));
+        out().printf("%s is in the book.%n", added);
+        return Main.DONE;
+    }
+
+    @Command(name = "describe", mixinStandardHelpOptions = true, description = "Put down anew what is known of a player.",
+        footer = {"", "Example:", "  benchtwin player describe \"N. Oakes\" --tolerance loft=0.15"})
+    int describe(@Parameters(paramLabel = "NAME", description = "the player's name") String name,
+                 @Option(names = "--hand", paramLabel = "HAND", description = "right or left") Hand hand,
+                 @Option(names = "--tolerance", paramLabel = "LIST", description = "tolerances that change") String tolerance,
+                 @Mixin BookOptions book) throws BadInput {
+        String described = PlayerBook.describe(book.open(), name, Optional.ofNullable(hand),
+            QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance));
+        out().printf("%s is described anew; what was known before is kept.%n", described);
+        return Main.DONE;
+    }
+
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "List the players.",
+        footer = {"", "Example:", "  benchtwin player list"})
+    int list(@Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        List<PlayerBook.Player> players = PlayerBook.list(book.open());
+        if (output.isJson()) {
+            out().println(PlayerJson.list(players));
+        } else {
+            Page page = output.page(out());
+            if (players.isEmpty()) {
+                page.line("No players yet. Put one in with: benchtwin player add NAME");
+            }
+            players.forEach(player -> page.line("%-28s %-6s %2d club%s%s", player.name(),
+                player.hand().map(Hand::word).orElse(""), player.clubs().size(), player.clubs().size() == 1 ? " " : "s",
+                player.jobs().isEmpty() ? "" : "   " + String.join("; ", player.jobs())));
+        }
+        return Main.DONE;
+    }
+
+    @Command(name = "show", mixinStandardHelpOptions = true, description = "Show a player: clubs, jobs, tolerances, notes.",
+        footer = {"", "Example:", "  benchtwin player show \"N. Oakes\""})
+    int show(@Parameters(paramLabel = "NAME", description = "the player's name") String name, @Mixin BookOptions book,
+             @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        PlayerBook.Player player = PlayerBook.show(book.open(), name);
+        if (output.isJson()) {
+            out().println(PlayerJson.text(player));
+        } else {
+            print(output.page(out()), player);
+        }
+        return Main.DONE;
+    }
+
+    private static void print(Page page, PlayerBook.Player player) {
+        page.line("%s%s", player.name(), player.hand().map(hand -> ", " + hand.word() + "-handed").orElse(""));
+        if (!player.tolerances().isEmpty()) {
+            page.wrapped("Tolerances  ", String.join(", ", player.tolerances().entrySet().stream()
+                .map(one -> Figures.name(one.getKey()) + " " + Figures.difference(one.getKey(), one.getValue()).replace("+", "±"))
+                .toList()));
+        }
+        page.blank();
+        player.clubs().forEach(club -> page.line("%-16s %-12s %-9s %s", club.tag(), club.what(), club.state(), club.parts()));
+        player.jobs().forEach(job -> page.wrapped("", job));
+        player.notes().forEach(note -> page.wrapped("Note: ", note));
+    }
+
+    private java.io.PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+}

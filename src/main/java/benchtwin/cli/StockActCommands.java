@@ -1,0 +1,122 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.StockBook;
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What {@code benchtwin stock} does to parts in the book. */
+class StockActCommands {
+
+    @Spec
+    private CommandSpec spec;
+
+    /** Moves parts. */
+    @Command(name = "move", mixinStandardHelpOptions = true, description = "Put parts somewhere else: all of them, or none.",
+        footer = {"", "Example:", "  benchtwin stock move H-014 H-015 --to \"van, drawer 3\""})
+    public int move(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
+                    @Option(names = "--to", required = true, paramLabel = "PLACE", description = "where they lie now") String place,
+                    @Mixin BookOptions book) throws BadInput {
+        StockBook.move(book.open(), tags, place);
+        out().printf("%s moved to %s.%n", String.join(", ", tags), place);
+        return Main.DONE;
+    }
+
+    /** Promises parts. */
+    @Command(name = "reserve", mixinStandardHelpOptions = true,
+        description = "Promise parts to a job or a person: all of them, or none.",
+        footer = {"", "Examples:", "  benchtwin stock reserve H-014 S-031 --job 12",
+            "  benchtwin stock reserve lock-2-335 --count 2 --for \"E. Ashcutter\""})
+    public int reserve(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
+                       @Option(names = "--job", paramLabel = "NUMBER", description = "the job they are for") String job,
+                       @Option(names = "--for", paramLabel = "NAME", defaultValue = "", description = "for whom") String whom,
+                       @Option(names = "--count", paramLabel = "N", defaultValue = "1",
+                           description = "how many of a sleeve or weight; default 1") int count,
+                       @Mixin BookOptions book) throws BadInput {
+        StockBook.reserve(book.open(), tags, Optional.ofNullable(job), whom, count);
+        out().printf("%s promised to %s.%n", String.join(", ", tags), job == null ? whom : "job " + job);
+        return Main.DONE;
+    }
+
+    /** Takes promises back. */
+    @Command(name = "release", mixinStandardHelpOptions = true, description = "Take promises of parts back.",
+        footer = {"", "Example:", "  benchtwin stock release H-014"})
+    public int release(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
+                       @Option(names = "--job", paramLabel = "NUMBER", description = "only this job's promise") String job,
+                       @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
+                       @Mixin BookOptions book) throws BadInput {
+        StockBook.release(book.open(), tags, Optional.ofNullable(job), why);
+        out().printf("%s free again.%n", String.join(", ", tags));
+        return Main.DONE;
+    }
+
+    /** Takes parts out of the stock. */
+    @Command(name = "retire", mixinStandardHelpOptions = true,
+        description = "Take parts out of the stock. Their record is kept; a cracked one never comes back.",
+        footer = {"", "Examples:", "  benchtwin stock retire H-106 --cracked", "  benchtwin stock retire S-012 --why sold"})
+    public int retire(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
+                      @Option(names = "--cracked", description = "it is cracked") boolean cracked,
+                      @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
+                      @Mixin BookOptions book) throws BadInput {
+        List<String> lapsed = StockBook.retire(book.open(), tags, cracked, why);
+        out().printf("%s retired.%n", String.join(", ", tags));
+        lapsed.forEach(line -> out().println("Lapsed: " + line));
+        return Main.DONE;
+    }
+
+    /** Brings retired parts back. */
+    @Command(name = "return", mixinStandardHelpOptions = true, description = "Bring retired parts back into the stock.",
+        footer = {"", "Example:", "  benchtwin stock return S-012 --why \"found again\""})
+    public int giveBack(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
+                        @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
+                        @Mixin BookOptions book) throws BadInput {
+        StockBook.giveBack(book.open(), tags, why);
+        out().printf("%s in stock again.%n", String.join(", ", tags));
+        return Main.DONE;
+    }
+
+    /** Counts what is there, or puts counts down. */
+    @Command(name = "count", mixinStandardHelpOptions = true,
+        description = "Count what there is of each model; or put down how many of a sleeve or weight were counted.",
+        footer = {"", "Examples:", "  benchtwin stock count --kind head", "  benchtwin stock count lock-2-335=3 W-04=12"})
+    public int count(@Parameters(arity = "0..*", paramLabel = "TAG=N", description = "what was counted") List<String> counted,
+                     @Option(names = "--kind", paramLabel = "KIND", split = ",", description = "head, shaft, grip, sleeve, weight")
+                     List<String> kinds, @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        if (counted == null || counted.isEmpty()) {
+            new StockPage(output, out()).tally(StockBook.tally(book.open(), new StockBook.Asked(
+                kinds == null ? List.of() : kinds, List.of(), false, true)));
+            return Main.DONE;
+        }
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (String one : counted) {
+            String[] pair = one.split("=", 2);
+            if (pair.length != 2 || !pair[1].matches("\\d{1,6}")) {
+                throw new BadInput("\"%s\": expected a tag and how many were counted, such as lock-2-335=3".formatted(one));
+            }
+            counts.put(pair[0].strip(), Integer.parseInt(pair[1]));
+        }
+        StockBook.count(book.open(), counts);
+        out().printf("%d counts put down.%n", counts.size());
+        return Main.DONE;
+    }
+
+    /** Where answers go. */
+    final PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    /** The command itself. */
+    final CommandSpec spec() {
+        return spec;
+    }
+}
