@@ -1,8 +1,12 @@
 package benchtwin.cli;
 
 import java.io.PrintWriter;
+import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Writes lines that fit the page; in plain mode without any character outside ASCII. */
 final class Page {
@@ -12,6 +16,11 @@ final class Page {
 
     /** A space that a paragraph is not broken at; printed as a plain one. */
     static final char NO_BREAK = '\u00a0';
+
+    private static final Pattern BREAKS = Pattern.compile("[\\t\\n\\r]+");
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
+    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+    private static final Pattern NOT_ASCII = Pattern.compile("[^ -~" + NO_BREAK + "]");
 
     private final PrintWriter out;
     private final boolean plain;
@@ -31,17 +40,19 @@ final class Page {
             Arrays.setAll(args, k -> args[k] instanceof String word ? ascii(word) : args[k]);
         }
         String text = (args.length == 0 ? format : String.format(Locale.ROOT, format, args)).replace(NO_BREAK, ' ');
-        out.println(plain ? ascii(text) : text);
+        text = BREAKS.matcher(text).replaceAll(" ");
+        out.println((plain ? ascii(text) : printable(text)).stripTrailing());
     }
 
     /** A paragraph, wrapped, its later lines indented to where its text starts. */
     void wrapped(String leadText, String paragraph) {
         String lead = plain ? ascii(leadText) : leadText;
-        String text = plain ? ascii(paragraph) : paragraph;
+        String oneLine = BREAKS.matcher(paragraph).replaceAll(" ");
+        String text = plain ? ascii(oneLine) : oneLine;
         StringBuilder line = new StringBuilder(lead);
         int indent = lead.length();
         boolean empty = true;
-        for (String word : text.split(" ")) {
+        for (String word : words(text, WIDTH - indent)) {
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 line("%s", line.toString().stripTrailing());
                 line = new StringBuilder(" ".repeat(indent));
@@ -56,14 +67,35 @@ final class Page {
         line("%s", line.toString().stripTrailing());
     }
 
-
     void blank() {
         out.println();
     }
 
+    /** A word longer than a line is cut where the line ends. */
+    private static List<String> words(String text, int longest) {
+        List<String> words = new ArrayList<>();
+        for (String word : text.split(" ")) {
+            String rest = word;
+            while (longest > 1 && rest.length() > longest) {
+                int cut = rest.offsetByCodePoints(0, rest.codePointCount(0, longest));
+                cut = cut > longest ? rest.offsetByCodePoints(cut, -1) : cut;
+                words.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
+            }
+            words.add(rest);
+        }
+        return words;
+    }
+
+    /** What a person typed cannot break the line or steer the terminal. */
+    private static String printable(String text) {
+        return CONTROL.matcher(text).replaceAll("\uFFFD");
+    }
+
     private static String ascii(String text) {
-        return text.replace("°", "d").replace("…", "...").replace("−", "-").replace("·", ".").replace("│", "|").replace("●", "*")
+        String signs = text.replace("°", "d").replace("…", "...").replace("−", "-").replace("·", ".").replace("│", "|").replace("●", "*")
             .replace("○", "o").replace("┼", "+").replace("─", "-").replace("▸", ">").replace("◂", "<").replace("×", "x")
             .replace("²", "2").replace("±", "+/-").replace("½", "1/2").replace("’", "'");
+        return NOT_ASCII.matcher(MARKS.matcher(Normalizer.normalize(signs, Normalizer.Form.NFD)).replaceAll("")).replaceAll("?");
     }
 }
