@@ -1,8 +1,8 @@
 package benchtwin.cli;
 
 import benchtwin.club.Quantity;
+import benchtwin.club.QuantityText;
 import benchtwin.measure.LengthText;
-import benchtwin.measure.SwingWeightText;
 import benchtwin.measure.Units;
 import java.util.Locale;
 
@@ -19,26 +19,12 @@ final class Figures {
 
     /** A value with its unit: {@code 9.30°}, {@code 45 1/4 in}, {@code D2.4}, {@code 252.1 cpm}. */
     static String value(Quantity quantity, double value) {
-        return switch (quantity) {
-            case LENGTH, RULES_LENGTH -> LengthText.inchesAndSixteenths(value) + " in";
-            case SWING_WEIGHT -> SwingWeightText.format(value).orElse(fixed(value, 1) + " pt");
-            case LOFT, LIE, FACE, BOUNCE -> (fixed(value, 2) + "°").replace('-', '−');
-            case SHAFT_BALANCE -> fixed(Units.inches(value), 2) + " in";
-            case TORQUE -> fixed(value, 1) + "°";
-            case BUTT_INERTIA -> fixed(value, 0) + " kg·cm²";
-            default -> (fixed(value, 1) + " " + quantity.unit()).replace('-', '−');
-        };
+        return QuantityText.value(quantity, value);
     }
 
     /** A difference with sign and unit; a difference that rounds to nothing is a plain 0. */
     static String difference(Quantity quantity, double difference) {
-        int decimals = quantity.isAngle() ? 2 : 1;
-        String number = fixed(Math.abs(difference), decimals);
-        String unit = quantity.isAngle() || quantity == Quantity.TORQUE ? "°" : " " + quantity.unit();
-        if (Double.parseDouble(number) == 0) {
-            return "0";
-        }
-        return (difference < 0 ? "−" : "+") + number + unit;
+        return QuantityText.difference(quantity, difference);
     }
 
     static String fixed(double value, int decimals) {
@@ -88,6 +74,6 @@ final class Figures {
     }
 
     static String name(Quantity quantity) {
-        return quantity.word().replace('-', ' ');
+        return QuantityText.name(quantity);
     }
 }
