@@ -77,7 +77,7 @@ public final class ChangeService {
     public static Answer ways(Workshop workshop, String tag, Wish wish) throws BadInput {
         RecordedClub club = workshop.club(tag);
         ClubState state = club.newest().state();
-        if (state == ClubState.DAMAGED || state == ClubState.STRIPPED) {
+        if (!state.isSound()) {
             throw new BadInput("club %s is %s: a change starts from a sound club; benchtwin match makes its twin"
                 .formatted(club.tag(), state.word()));
         }

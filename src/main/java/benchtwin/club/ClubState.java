@@ -6,10 +6,14 @@ public enum ClubState implements Word {
     IN_PLAY("in play"),
     /** A second of a club in play. */
     BACKUP("backup"),
+    /** Built to be tried. */
+    TEST("test"),
     /** Broken, cracked or bent out of use. */
     DAMAGED("damaged"),
     /** Read as a shaft with grip and sleeve, the head off. */
-    STRIPPED("stripped");
+    STRIPPED("stripped"),
+    /** No longer used, and sound. */
+    RETIRED("retired");
 
     private final String word;
 
@@ -20,5 +24,13 @@ public enum ClubState implements Word {
     @Override
     public String word() {
         return word;
+    }
+
+    /**
+     * Whether the club measures what it should.
+     * @return false when it is damaged or stripped
+     */
+    public boolean isSound() {
+        return this != DAMAGED && this != STRIPPED;
     }
 }

@@ -33,11 +33,11 @@ public record RecordedClub(String tag, String player, Category category, Optiona
 
     /**
      * The last row before the club was damaged or stripped: what a twin is built to.
-     * @return the newest row whose state is in play or backup; empty when there is none
+     * @return the newest row whose state is sound; empty when there is none
      */
     public Optional<ClubRow> lastSound() {
         return rows.stream()
-            .filter(row -> row.state() == ClubState.IN_PLAY || row.state() == ClubState.BACKUP)
+            .filter(row -> row.state().isSound())
             .reduce((earlier, later) -> later);
     }
 }

@@ -1,0 +1,146 @@
+package benchtwin.bench;
+
+import benchtwin.book.BookView;
+import benchtwin.book.CurrentReading;
+import benchtwin.book.EventKind;
+import benchtwin.book.KeptEvent;
+import benchtwin.book.KeptReading;
+import benchtwin.book.Moment;
+import benchtwin.book.NewReading;
+import benchtwin.book.State;
+import benchtwin.book.Thing;
+import benchtwin.book.ThingKind;
+import benchtwin.club.BenchTime;
+import benchtwin.club.MeasuredDifference;
+import benchtwin.club.Quantity;
+import benchtwin.club.Timeline;
+import benchtwin.club.TimelineEntry;
+import benchtwin.club.TimelineValue;
+import benchtwin.club.ValueComparison;
+import benchtwin.club.ValueCorrection;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Tells what befell a club, oldest first, with what was read each time as it is known now. */
+public final class ClubHistory {
+
+    private static final Set<EventKind> OF_PARTS = Set.of(EventKind.BENT, EventKind.GROUND);
+
+    private final OpenBook book;
+    private final GaugeReference gauges;
+    private final Map<Long, KeptReading> corrections = new HashMap<>();
+    private final Map<Long, KeptEvent> correctedIn = new HashMap<>();
+    private final Map<Quantity, ClubValues.Value> before = new EnumMap<>(Quantity.class);
+
+    private ClubHistory(OpenBook book, GaugeReference gauges) {
+        this.book = book;
+        this.gauges = gauges;
+    }
+
+    /**
+     * A club's timeline.
+     * @param book the book
+     * @param tag  the club's tag
+     * @return what befell it, bends and grinds of its parts included
+     * @throws BadInput when there is no such club
+     */
+    public static Timeline of(OpenBook book, String tag) throws BadInput {
+        return book.read(view -> {
+            Thing club = OpenBook.need(view, ThingKind.CLUB, tag);
+            return new ClubHistory(book, GaugeReference.of(view)).of(view, club);
+        });
+    }
+
+    private Timeline of(BookView view, Thing club) {
+        List<KeptEvent> events = new ArrayList<>(view.events(club));
+        for (KeptEvent event : events) {
+            for (KeptReading reading : event.readings()) {
+                reading.read().corrects().ifPresent(id -> {
+                    corrections.put(id, reading);
+                    correctedIn.put(id, event);
+                });
+            }
+        }
+        events.removeIf(event -> event.event().kind() == EventKind.CORRECTED);
+        for (Thing part : parts(view, events)) {
+            view.events(part).stream().filter(event -> OF_PARTS.contains(event.event().kind())).forEach(events::add);
+        }
+        events.sort(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id));
+        State state = view.state(club);
+        String whose = state.fact("player").map(player -> ", " + player).orElse("");
+        return new Timeline(club.tag() + whose, events.stream().map(event -> entry(club, event)).toList());
+    }
+
+    private static Set<Thing> parts(BookView view, List<KeptEvent> events) {
+        Set<Thing> parts = new LinkedHashSet<>();
+        for (KeptEvent event : events) {
+            Optional.ofNullable(event.event().facts().get("head")).filter(tag -> !tag.isEmpty())
+                .flatMap(tag -> view.thing(ThingKind.HEAD, tag)).ifPresent(parts::add);
+        }
+        return parts;
+    }
+
+    private TimelineEntry entry(Thing club, KeptEvent event) {
+        Map<Quantity, TimelineValue> values = new EnumMap<>(Quantity.class);
+        List<ValueCorrection> corrected = new ArrayList<>();
+        List<CurrentReading> read = new ArrayList<>();
+        for (KeptReading reading : event.readings()) {
+            KeptReading last = reading;
+            while (corrections.containsKey(last.id())) {
+                KeptReading wrong = last;
+                last = corrections.get(wrong.id());
+                correction(wrong, last).ifPresent(corrected::add);
+            }
+            if (last.read().value().isPresent()) {
+                read.add(new CurrentReading(last.id(), event.id(), event.since(), last.read()));
+            }
+        }
+        if (event.thing().equals(club)) {
+            ClubValues.of(read).forEach((quantity, value) -> values.put(quantity, value(quantity, value)));
+        }
+        return new TimelineEntry(time(event.since()), words(club, event), values, corrected);
+    }
+
+    private TimelineValue value(Quantity quantity, ClubValues.Value value) {
+        ClubValues.Value earlier = before.put(quantity, value);
+        Optional<MeasuredDifference> moved = Optional.ofNullable(earlier)
+            .filter(known -> ClubValues.apart(quantity, known, value).isEmpty())
+            .map(known -> gauges.compare(quantity, known, value, quantity.defaultTolerance()))
+            .flatMap(ValueComparison::difference);
+        return new TimelineValue(value.value(), value.uncertainty(), moved, value.gauge());
+    }
+
+    private Optional<ValueCorrection> correction(KeptReading wrong, KeptReading right) {
+        KeptEvent in = correctedIn.get(wrong.id());
+        return ReadColumn.of(wrong.read().quantity()).map(column -> new ValueCorrection(column.quantity(),
+            wrong.read().value().orElse(0), time(in.entry().at()), right.read().note().orElse("")));
+    }
+
+    private BenchTime time(Moment moment) {
+        return moment.isDay() ? BenchTime.on(moment.day(book.zone()))
+            : BenchTime.at(LocalDateTime.ofInstant(Instant.parse(moment.text()), book.zone()));
+    }
+
+    private static String words(Thing club, KeptEvent event) {
+        List<String> words = new ArrayList<>();
+        event.event().facts().forEach((name, text) -> {
+            if (!text.isEmpty()) {
+                words.add(HistoryWords.name(name) + " " + text);
+            }
+        });
+        event.event().words().ifPresent(words::add);
+        Optional<String> by = event.readings().stream().map(KeptReading::read).map(NewReading::by).flatMap(Optional::stream)
+            .findFirst().or(() -> event.entry().by());
+        return "%s%s%s%s".formatted(event.thing().equals(club) ? "" : event.thing().name() + " ", event.event().kind().word(),
+            by.map(name -> " by " + name).orElse(""), words.isEmpty() ? "" : ": " + String.join(", ", words));
+    }
+}

@@ -1,0 +1,106 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.ClubBook;
+import benchtwin.club.Category;
+import benchtwin.club.ClubState;
+import benchtwin.club.Hand;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code benchtwin club}. */
+@Command(name = "club", mixinStandardHelpOptions = true,
+    description = "Players' clubs: what they are made of, what they measure, what was done to them.",
+    footer = {"", "Example:", "  benchtwin club record OAKES-DR loft=9.4 lie=58.3 face=-0.5 --gauge \"bench 1\""})
+final class ClubCommand extends ClubViewCommands implements Runnable {
+
+    @Override
+    public void run() {
+        spec().commandLine().usage(out());
+    }
+
+    @Command(name = "add", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Put a club into the book, with what it is made of and what it measures.",
+        footer = {"", "Example:", "  benchtwin club add OAKES-3W --player \"N. Oakes\" --category fairway --number 3 --hand right \\",
+            "      --head H-031 --shaft S-040 --grip G-009 loft=15.2 lie=57.5 length=43 swing-weight=D3"})
+    int add(@Parameters(index = "0", paramLabel = "TAG", description = "the club's own tag") String tag,
+            @Parameters(index = "1..*", arity = "0..*", paramLabel = "QUANTITY=VALUE", description = "what it measures")
+            List<String> values,
+            @Option(names = "--player", required = true, paramLabel = "NAME", description = "whose it is") String player,
+            @Option(names = "--category", required = true, paramLabel = "CATEGORY",
+                description = "driver, fairway, hybrid, iron, wedge or putter") Category category,
+            @Option(names = "--number", paramLabel = "N", description = "its number in the set") String number,
+            @Option(names = "--hand", required = true, paramLabel = "HAND", description = "right or left") Hand hand,
+            @Option(names = "--role", paramLabel = "ROLE", defaultValue = "gamer",
+                description = "gamer, backup, test or retired; default ${DEFAULT-VALUE}") String role,
+            @Mixin ClubFactOptions facts, @Mixin SittingOptions how, @Mixin BookOptions book) throws BadInput {
+        ClubBook.Entered entered = ClubBook.add(book.open(), new ClubBook.NewClub(tag, player, category,
+            Optional.ofNullable(number), hand, role(role), facts.facts()), how.sitting(orNone(values), facts.setting()));
+        said(entered, "is in the book");
+        return Main.DONE;
+    }
+
+    @Command(name = "record", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Enter what was read of a club, and what of it has changed. What was known before is kept.",
+        footer = {"", "Examples:", "  benchtwin club record OAKES-DR loft=9.4 loft=9.5 lie=58.3 --gauge \"bench 1\"",
+            "  benchtwin club record OAKES-DR --grip G-040 --tape-layers 2 swing-weight=D2.0",
+            "  benchtwin club record OAKES-DR --state damaged --note \"face cracked on the range\""})
+    int record(@Parameters(index = "0", paramLabel = "TAG", description = "the club's tag") String tag,
+               @Parameters(index = "1..*", arity = "0..*", paramLabel = "QUANTITY=VALUE", description = "what was read; a "
+                   + "quantity given more than once was read more than once") List<String> values,
+               @Option(names = "--state", paramLabel = "STATE", description = "in play, backup, test, damaged, stripped or retired, "
+                   + "where it has changed") String state,
+               @Option(names = "--found", description = "this is only how it came to the bench, not how it should be") boolean found,
+               @Mixin ClubFactOptions facts, @Mixin SittingOptions how, @Mixin BookOptions book) throws BadInput {
+        Map<String, String> changed = facts.facts();
+        ClubBook.Entered entered = ClubBook.record(book.open(), tag, how.sitting(orNone(values), facts.setting()), changed,
+            state == null ? Optional.empty() : Optional.of(role(state)), found);
+        said(entered, found ? "was found so; what it should measure is as before" : "is recorded");
+        return Main.DONE;
+    }
+
+    @Command(name = "correct", mixinStandardHelpOptions = true,
+        description = "Put a reading right, or take it back. The old one is kept, with the reason.",
+        footer = {"", "Examples:", "  benchtwin club correct OAKES-DR 118 9.4 --why \"digits swapped\"",
+            "  benchtwin club correct OAKES-DR 118 --why \"another club was on the gauge\""})
+    int correct(@Parameters(index = "0", paramLabel = "TAG", description = "the club's tag") String tag,
+                @Parameters(index = "1", paramLabel = "READING", description = "the reading's number, as club history shows it")
+                long reading,
+                @Parameters(index = "2", arity = "0..1", paramLabel = "VALUE", description = "what it should have said: degrees, "
+                    + "mm, points, cpm or g; without it the reading is taken back") Double value,
+                @Option(names = "--why", required = true, paramLabel = "TEXT", description = "why") String why,
+                @Mixin BookOptions book) throws BadInput {
+        String quantity = ClubBook.correct(book.open(), tag, reading, value == null ? OptionalDouble.empty()
+            : OptionalDouble.of(value), why);
+        out().printf("Reading %d (%s) of %s is %s; the old one is kept.%n", reading, quantity.replace('_', ' '), tag,
+            value == null ? "taken back" : "corrected");
+        return Main.DONE;
+    }
+
+    private void said(ClubBook.Entered entered, String what) {
+        out().printf("%s %s, with %d reading%s.%n", entered.club(), what, entered.read(), entered.read() == 1 ? "" : "s");
+        entered.remarks().forEach(out()::println);
+    }
+
+    private static List<String> orNone(List<String> values) {
+        return values == null ? List.of() : values;
+    }
+
+    /** A club's state; gamer is another word for in play. */
+    private static ClubState role(String word) throws BadInput {
+        String asked = word.strip().toLowerCase(java.util.Locale.ROOT).replace('-', ' ').replace('_', ' ');
+        for (ClubState state : ClubState.values()) {
+            if (state.word().equals(asked) || state == ClubState.IN_PLAY && asked.equals("gamer")) {
+                return state;
+            }
+        }
+        throw new BadInput("\"%s\" is no state of a club; expected gamer (in play), backup, test, damaged, stripped or retired"
+            .formatted(word));
+    }
+}

@@ -1,0 +1,105 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.ClubHistory;
+import benchtwin.bench.ClubJson;
+import benchtwin.bench.ClubViews;
+import benchtwin.club.Timeline;
+import benchtwin.match.Tolerances;
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What {@code benchtwin club} shows. */
+class ClubViewCommands {
+
+    @Spec
+    private CommandSpec spec;
+
+    /** Shows a club. */
+    @Command(name = "show", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Show a club: what it is made of and what it measures, today or on another day.",
+        footer = {"", "Examples:", "  benchtwin club show OAKES-DR", "  benchtwin club show OAKES-DR --as-of 2026-05-03"})
+    public int show(@Parameters(paramLabel = "TAG", description = "the club's tag") String tag,
+                    @Option(names = "--as-of", paramLabel = "DATE", description = "as it was known on that day") String asOf,
+                    @Option(names = "--known-now", description = "with --as-of: what was true that day as it is known now, late "
+                        + "entries and corrections included") boolean knownNow,
+                    @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        ClubViews.Club club = ClubViews.show(book.open(), tag, when(asOf, knownNow));
+        if (output.isJson()) {
+            out().println(ClubJson.text(club));
+        } else {
+            new ClubPage(output.page(out())).show(club);
+        }
+        return Main.DONE;
+    }
+
+    /** Tells a club's history. */
+    @Command(name = "history", mixinStandardHelpOptions = true,
+        description = "Tell what befell a club and what it measured each time.",
+        footer = {"", "Example:", "  benchtwin club history OAKES-DR"})
+    public int history(@Parameters(paramLabel = "TAG", description = "the club's tag") String tag, @Mixin BookOptions book,
+                       @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        Timeline timeline = ClubHistory.of(book.open(), tag);
+        if (output.isJson()) {
+            out().println(ClubJson.history(timeline));
+        } else {
+            new TimelinePage(output.page(out()), timeline).print();
+        }
+        return Main.DONE;
+    }
+
+    /** Compares. */
+    @Command(name = "compare", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Two clubs side by side in tolerances, or one club on two days, with what differs beyond what measuring "
+            + "explains.",
+        footer = {"", "Examples:", "  benchtwin club compare OAKES-DR OAKES-DR-2",
+            "  benchtwin club compare OAKES-DR OAKES-DR --as-of 2025-04-01 --known-now"})
+    public int compare(@Parameters(index = "0", paramLabel = "A", description = "the club held to") String a,
+                       @Parameters(index = "1", arity = "0..1", paramLabel = "B", description = "the other; without it the first "
+                           + "on another day") String b,
+                       @Option(names = "--as-of", paramLabel = "DATE", description = "the first as it was known on that day")
+                       String asOf,
+                       @Option(names = "--and-of", paramLabel = "DATE", description = "the second as it was known on that day; "
+                           + "default today") String andOf,
+                       @Option(names = "--known-now", description = "what was true on those days as it is known now")
+                       boolean knownNow,
+                       @Option(names = "--tolerance", paramLabel = "LIST", description = "tolerances, such as loft=0.2")
+                       String tolerance,
+                       @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        if (b == null && asOf == null && andOf == null) {
+            throw new BadInput("one club and no day: give a second club, or a day with --as-of");
+        }
+        ClubViews.Compared compared = ClubViews.compare(book.open(), a, when(asOf, knownNow), b == null ? a : b,
+            when(andOf, knownNow), new Tolerances(QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance), Map.of()));
+        if (output.isJson()) {
+            out().println(ClubJson.compared(compared));
+        } else {
+            new ClubPage(output.page(out())).compared(compared);
+        }
+        return Main.DONE;
+    }
+
+    private static ClubViews.When when(String day, boolean knownNow) throws BadInput {
+        Optional<LocalDate> on = SittingOptions.day("--as-of", day);
+        return on.isEmpty() ? ClubViews.When.NOW : new ClubViews.When(on, knownNow);
+    }
+
+    final PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    final CommandSpec spec() {
+        return spec;
+    }
+}
