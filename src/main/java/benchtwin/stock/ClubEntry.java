@@ -65,7 +65,7 @@ record ClubEntry(Row row, String tag, String player, Category category, Optional
             return Optional.empty();
         }
         ClubRow read = new ClubRow(day.orElseThrow(), state.orElseThrow(), row.text("head"), row.text("shaft"),
-            row.text("grip"), row.text("sleeve"), row.text("setting").map(SettingText::of),
+            row.text("grip"), row.text("sleeve"), row.setting("setting"),
             AngleCells.areAny(row) ? Optional.of(angles) : Optional.empty(), length, method, swingWeight, frequency,
             totalMass, masses, row.text("orientation"), row.text("note"), row.extra());
         return Optional.of(new ClubEntry(row, tag, player, category.orElseThrow(), row.text("number"),
@@ -99,7 +99,7 @@ record ClubEntry(Row row, String tag, String player, Category category, Optional
 
     private void refuse(String column, boolean same, ClubEntry first) {
         if (!same) {
-            row.fault(column, "is not what line %d says of club %s".formatted(first.row().line(), tag),
+            row.fault(column, "is not what %s says of club %s".formatted(first.row().cells().words(), tag),
                 first.row().text(column).orElse("a blank cell") + ", or another tag");
         }
     }

@@ -38,7 +38,8 @@ final class CrossCheck {
         }
     }
 
-    void check(Lot<ClubEntry> clubs, Lot<SettingRow> settings, Lot<FrequencyRow> frequencies) {
+    /** Tags and settings that are nowhere to be found. */
+    void warn(Lot<ClubEntry> clubs, Lot<SettingRow> settings) {
         if (heads != null && sleeves != null) {
             checkSeats();
         }
@@ -54,12 +55,16 @@ final class CrossCheck {
         if (settings != null) {
             settings.items().forEach(setting -> warnUnknown(setting.row(), "sleeve", sleeves));
         }
-        if (frequencies != null && shafts != null) {
-            for (Lot.Item<FrequencyRow> frequency : frequencies.items()) {
-                if (!shafts.named().contains(frequency.value().shaft())) {
-                    frequency.row().fault("tag", "is not in " + shafts.file(),
-                        expectation(frequency.value().shaft(), shafts));
-                }
+    }
+
+    /** A further frequency without its shaft would be lost. */
+    void refuseLostFrequencies(Lot<FrequencyRow> frequencies) {
+        if (frequencies == null || shafts == null) {
+            return;
+        }
+        for (Lot.Item<FrequencyRow> frequency : frequencies.items()) {
+            if (!shafts.named().contains(frequency.value().shaft())) {
+                frequency.row().fault("tag", "is not in " + shafts.file(), expectation(frequency.value().shaft(), shafts));
             }
         }
     }

@@ -51,6 +51,6 @@ final class GoodClubs {
         List<Row> rests = line.per() == LinePer.CLUB ? use.set() : use.anchor().stream().toList();
         return rests.stream().filter(row -> !good.contains(row)).findFirst()
             .map(row -> (line.per() == LinePer.CLUB ? "counts clubs, and the one on line %d cannot be used"
-                : "goes from the club on line %d, which cannot be used").formatted(row.line()));
+                : "goes from the club on line %d, which cannot be used").formatted(row.cells().line()));
     }
 }

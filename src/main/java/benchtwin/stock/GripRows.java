@@ -34,10 +34,11 @@ final class GripRows {
 
     /** Besides yes and no, the words for it. A blank cell is taken as round. */
     private static boolean ribbed(Row row) {
-        return switch (Nearest.fold(row.text("rib").orElse(""))) {
-            case "ribbed" -> true;
-            case "round" -> false;
-            default -> row.yesOrNo("rib").orElse(false);
-        };
+        String word = Nearest.fold(row.text("rib").orElse(""));
+        if (word.equals("ribbed") || word.equals("round")) {
+            row.note("rib", word.equals("ribbed") ? "yes" : "no");
+            return word.equals("ribbed");
+        }
+        return row.yesOrNo("rib").orElse(false);
     }
 }

@@ -22,7 +22,7 @@ final class GroupCheck {
     private static void compare(Lot.Item<WantedClub> item, Lot.Item<WantedClub> earlier) {
         WantedClub club = item.value();
         WantedClub before = earlier.value();
-        String group = "group %s on line %d".formatted(club.group().orElseThrow(), earlier.row().line());
+        String group = "group %s on line %d".formatted(club.group().orElseThrow(), earlier.row().cells().line());
         if (club.hand() != before.hand()) {
             item.row().fault("hand", "is not the hand of " + group, before.hand().word() + ", or another group");
         }

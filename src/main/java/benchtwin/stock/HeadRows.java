@@ -103,7 +103,7 @@ final class HeadRows {
         }
         return Optional.of(new SleeveSeat(row.need("sleeve_fit"),
             measures.reading("seat_to_ground_mm", DefaultUncertainty.BORE_MM),
-            row.text("read_at_setting").map(SettingText::of)));
+            row.setting("read_at_setting")));
     }
 
     private static void refuse(Row row, List<String> columns, String problem, String expected) {
@@ -137,6 +137,7 @@ final class HeadRows {
                 ports.add(new Port(types.get(i), massG.getAsDouble()));
             }
         }
+        row.noteList("port_g", ports.stream().map(port -> PlainNumber.text(port.massG())).toList());
         return ports;
     }
 }

@@ -10,36 +10,30 @@ import java.util.Optional;
 /** The header of one file: which column stands where. */
 final class Header {
 
-    /**
-     * Where one column stands in this file.
-     * @param column        the column
-     * @param position      position under its canonical name, -1 when it is not there
-     * @param otherName     its name in the other unit
-     * @param otherPosition position under that name, -1 when it is not there
-     */
-    record Spot(Column column, int position, String otherName, int otherPosition) {
-    }
-
     private static final int LONGEST_NAME = 200;
 
-    private final Map<String, Spot> spots = new LinkedHashMap<>();
+    /** Positions by the columns' places in their kind, -1 for those that are not there. */
+    private final int[] positions;
+    private final int[] otherPositions;
     private final Map<String, Integer> unknown = new LinkedHashMap<>();
     private final List<Integer> unnamed = new ArrayList<>();
     private final int width;
 
-    private Header(int width) {
+    private Header(int width, int columns) {
         this.width = width;
+        positions = new int[columns];
+        otherPositions = new int[columns];
     }
 
     /** Reads a header and adds a fault for each name that stands twice and each required one that is missing. */
-    static Optional<Header> read(List<String> cells, long line, Source source) {
+    static Optional<Header> read(List<String> cells, String file, long line, Source source) {
         if (isTooLong(cells)) {
-            source.faults().add(new Fault(source.file(), line, Optional.empty(), Optional.empty(),
+            source.faults().add(new Fault(file, line, Optional.empty(), Optional.empty(),
                 "has a column name of more than %d characters".formatted(LONGEST_NAME), "a header line, such as "
                     + String.join(",", source.kind().requiredColumns())));
             return Optional.empty();
         }
-        Header header = new Header(cells.size());
+        Header header = new Header(cells.size(), source.kind().columns().size());
         int before = source.faults().count();
         Map<String, Integer> first = new LinkedHashMap<>();
         Map<String, Integer> known = new LinkedHashMap<>();
@@ -49,7 +43,7 @@ final class Header {
             if (name.isEmpty()) {
                 header.unnamed.add(i);
             } else if (earlier != null) {
-                source.faults().add(new Fault(source.file(), line, Optional.of(name), Optional.empty(),
+                source.faults().add(new Fault(file, line, Optional.of(name), Optional.empty(),
                     "stands twice in the header, as columns %d and %d".formatted(earlier + 1, i + 1),
                     "every column once"));
             } else if (source.kind().column(name).isPresent()) {
@@ -59,11 +53,10 @@ final class Header {
             }
         }
         for (Column column : source.kind().columns()) {
-            String other = column.otherName().orElse("");
-            header.spots.put(column.name(), new Spot(column, known.getOrDefault(column.name(), -1), other,
-                known.getOrDefault(other, -1)));
+            header.positions[column.place()] = known.getOrDefault(column.name(), -1);
+            header.otherPositions[column.place()] = known.getOrDefault(column.otherName().orElse(""), -1);
         }
-        header.refuseMissing(cells, line, source);
+        header.refuseMissing(cells, file, line, source);
         return source.faults().count() == before ? Optional.of(header) : Optional.empty();
     }
 
@@ -87,14 +80,14 @@ final class Header {
         return cells.stream().anyMatch(cell -> cell.length() > LONGEST_NAME);
     }
 
-    private void refuseMissing(List<String> cells, long line, Source source) {
+    private void refuseMissing(List<String> cells, String file, long line, Source source) {
         for (Column column : source.kind().columns()) {
-            if (!column.required() || has(column.name())) {
+            if (!column.required() || has(column)) {
                 continue;
             }
             Optional<String> near = Nearest.to(column.name(), unknown.keySet());
             String also = column.otherName().map(other -> " (or " + other + ")").orElse("");
-            source.faults().add(new Fault(source.file(), line, Optional.of(column.name()), Optional.empty(),
+            source.faults().add(new Fault(file, line, Optional.of(column.name()), Optional.empty(),
                 "is missing from the header",
                 "it%s beside those found: %s%s%s".formatted(also, found(cells),
                     near.map(name -> "; is \"" + name + "\" meant for it?").orElse(""), otherKind(cells, source.kind()))));
@@ -111,18 +104,18 @@ final class Header {
             .map(other -> "; the columns look like those of " + other.fileName()).orElse("");
     }
 
-    private boolean has(String canonical) {
-        Spot spot = spots.get(canonical);
-        return spot.position() >= 0 || spot.otherPosition() >= 0;
+    private boolean has(Column column) {
+        return position(column) >= 0 || otherPosition(column) >= 0;
     }
 
-    /** Where a canonical column stands. */
-    Spot spot(String canonical) {
-        Spot spot = spots.get(canonical);
-        if (spot == null) {
-            throw new IllegalArgumentException("no such column: " + canonical);
-        }
-        return spot;
+    /** Where a column stands under its canonical name, -1 when it is not there. */
+    int position(Column column) {
+        return positions[column.place()];
+    }
+
+    /** Where it stands under its name in the other unit, -1 when it is not there. */
+    int otherPosition(Column column) {
+        return otherPositions[column.place()];
     }
 
     int width() {

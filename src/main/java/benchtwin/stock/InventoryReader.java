@@ -1,8 +1,8 @@
 package benchtwin.stock;
 
-import benchtwin.club.Inventory;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
+import java.util.Map;
 
 /** Reads a workshop's files into one inventory: all of it, or nothing and every fault at once. */
 public final class InventoryReader {
@@ -17,12 +17,23 @@ public final class InventoryReader {
      * @return the inventory, or none, with all faults and warnings; never an exception for anything a file holds
      */
     public static InventoryRead read(StockFiles files, boolean goodRowsOnly) {
-        StockReading reading = new StockReading(files.byKind());
+        StockReading reading = StockReading.of(files.byKind());
         reading.read(true);
-        boolean whole = reading.faults().count() == 0;
-        Optional<Inventory> inventory = whole || goodRowsOnly ? Optional.of(reading.inventory()) : Optional.empty();
-        return new InventoryRead(inventory, reading.sortedFaults(), reading.sortedWarnings(), reading.faults().count(),
-            reading.warnings().count(), reading.unknownColumns(), reading.rowsRead());
+        return reading.asInventory(goodRowsOnly);
+    }
+
+    /**
+     * Reads the files in the same way, and keeps their rows as well.
+     * @param files        the files
+     * @param goodRowsOnly take the rows without a fault even when others have one
+     * @return the inventory and the rows it was made of, with the same faults and warnings
+     */
+    public static SheetRead readSheets(StockFiles files, boolean goodRowsOnly) {
+        Map<StockKind, Path> paths = files.byKind();
+        StockReading reading = new StockReading(new FileLots(paths, new FileLabels(paths.values()), true));
+        reading.read(true);
+        InventoryRead read = reading.asInventory(goodRowsOnly);
+        return new SheetRead(read, read.inventory().isPresent() ? reading.sheets() : List.of());
     }
 
     /**

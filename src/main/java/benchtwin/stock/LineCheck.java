@@ -144,7 +144,7 @@ final class LineCheck {
         if (!use.row().has("length_in")) {
             use.fault("goes by the inch, and this club has no length", "its length, or a line per club");
         } else if (!anchor.has("length_in")) {
-            use.fault("goes by the inch, and its anchor club on line %d has no length".formatted(anchor.line()),
+            use.fault("goes by the inch, and its anchor club on line %d has no length".formatted(anchor.cells().line()),
                 "that length, or a line per club");
         }
     }

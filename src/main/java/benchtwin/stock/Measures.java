@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * The numbers of one row. Lengths come out in mm, whatever unit their column is in. What cannot be is a fault, what is
+ * The numbers of one row. Lengths come out in mm, whatever unit their column is in, and every number of the stock to a
+ * millionth, so that inches and millimetres of the same length are the same number. What cannot be is a fault, what is
  * unusual a warning.
  */
 final class Measures {
@@ -31,81 +32,95 @@ final class Measures {
     }
 
     /** The number in a column, lengths in mm, swing weight in points; empty when blank or wrong. */
-    OptionalDouble number(String column) {
-        Header.Spot spot = row.spot(column);
-        OptionalDouble own = numberUnder(column, column, row.cell(spot.position()));
-        OptionalDouble other = numberUnder(column, spot.otherName(), row.cell(spot.otherPosition()));
-        if (own.isPresent() && other.isPresent()) {
-            double apart = Math.abs(own.getAsDouble() - other.getAsDouble());
-            if (apart > Math.max(SAME_ABSOLUTE, SAME_SHARE * Math.abs(own.getAsDouble()))) {
-                row.fault(spot.otherName(), row.cell(spot.otherPosition()),
-                    "does not agree with %s in column %s".formatted(row.cell(spot.position()), column),
-                    "one of the two, or both alike");
-            }
+    OptionalDouble number(String name) {
+        Column column = row.column(name);
+        Reading recorded = row.cells().reading(column);
+        if (recorded != null) {
+            return inRange(column, column.recordName(), null, recorded.value());
         }
-        return own.isPresent() ? own : other;
+        String ownCell = row.cells().own(column);
+        String otherCell = row.cells().other(column);
+        OptionalDouble own = ownCell.isEmpty() ? OptionalDouble.empty() : numberUnder(column, column.name(), ownCell);
+        OptionalDouble other = otherCell.isEmpty() ? OptionalDouble.empty()
+            : numberUnder(column, column.otherName().orElseThrow(), otherCell);
+        if (own.isPresent() && other.isPresent()) {
+            refuseApart(column, own.getAsDouble(), other.getAsDouble());
+        }
+        OptionalDouble found = own.isPresent() ? own : other;
+        if (found.isPresent() && row.source().noting()) {
+            row.note(name, PlainNumber.text(found.getAsDouble()));
+        }
+        return found;
+    }
+
+    private void refuseApart(Column column, double own, double other) {
+        if (Math.abs(own - other) > Math.max(SAME_ABSOLUTE, SAME_SHARE * Math.abs(own))) {
+            row.fault(column.otherName().orElseThrow(), row.cells().other(column),
+                "does not agree with %s in column %s".formatted(row.cells().own(column), column.name()),
+                "one of the two, or both alike");
+        }
     }
 
     /** A number that must be there. */
-    OptionalDouble need(String column) {
-        if (!row.has(column)) {
-            row.missing(column, row.spot(column).column().expectation(row.nameInFile(column)));
+    OptionalDouble need(String name) {
+        if (!row.has(name)) {
+            row.missing(name, row.column(name).expectation(row.nameInFile(name)));
         }
-        return number(column);
+        return number(name);
     }
 
-    Optional<Reading> reading(String column, double standardUncertainty) {
-        OptionalDouble number = number(column);
-        return number.isEmpty() ? Optional.empty()
-            : Optional.of(new Reading(number.getAsDouble(), standardUncertainty, taken));
+    /** A reading: the recorded one where there is one, else the number with its usual uncertainty. */
+    Optional<Reading> reading(String name, double standardUncertainty) {
+        OptionalDouble number = number(name);
+        if (number.isEmpty()) {
+            return Optional.empty();
+        }
+        Reading recorded = row.cells().reading(row.column(name));
+        return Optional.of(recorded != null ? recorded : new Reading(number.getAsDouble(), standardUncertainty, taken));
     }
 
-    OptionalInt whole(String column) {
-        OptionalDouble number = number(column);
+    OptionalInt whole(String name) {
+        OptionalDouble number = number(name);
         if (number.isEmpty()) {
             return OptionalInt.empty();
         }
         if (number.getAsDouble() != Math.rint(number.getAsDouble())) {
-            row.fault(column, "is not a whole number", "a whole number, such as " + row.spot(column).column().example());
+            row.fault(name, "is not a whole number", "a whole number, such as " + row.column(name).example());
             return OptionalInt.empty();
         }
         return OptionalInt.of((int) number.getAsDouble());
     }
 
     /** One number out of a list in a cell. */
-    OptionalDouble member(String column, String text) {
-        return numberUnder(column, column, text);
+    OptionalDouble member(String name, String text) {
+        return numberUnder(row.column(name), name, text);
     }
 
     /** A length as the column writes it, without its unit. */
-    String shown(String column, double mm) {
-        return shownUnder(row.nameInFile(column), mm);
+    String shown(String name, double mm) {
+        return shownUnder(row.nameInFile(name), mm);
     }
 
     /** The unit of the column in this row, in words. */
-    String unit(String column) {
-        return Unit.of(row.nameInFile(column)).words();
+    String unit(String name) {
+        return Unit.of(row.nameInFile(name)).words();
     }
 
-    private OptionalDouble numberUnder(String column, String name, String cell) {
-        if (cell.isEmpty()) {
-            return OptionalDouble.empty();
-        }
+    private OptionalDouble numberUnder(Column column, String name, String cell) {
         boolean comma = row.source().decimalComma();
         if (name.equals(SWING_WEIGHT)) {
-            return swingWeight(cell, comma);
+            return swingWeight(column, cell, comma);
         }
-        Unit unit = Unit.of(name);
-        NumberText number = unit == Unit.INCHES || unit == Unit.MILLIMETRES
-            ? NumberText.parseMm(cell, comma, unit == Unit.INCHES) : NumberText.parse(cell, comma);
+        NumberText number = column.isLength() ? NumberText.parseMm(cell, comma, Unit.of(name) == Unit.INCHES)
+            : NumberText.parse(cell, comma);
         if (number.value().isEmpty()) {
-            row.fault(name, cell, number.problem(), row.spot(column).column().expectation(name));
+            row.fault(name, cell, number.problem(), column.expectation(name));
             return OptionalDouble.empty();
         }
         return inRange(column, name, cell, number.value().getAsDouble());
     }
 
-    private OptionalDouble swingWeight(String cell, boolean comma) {
+    private OptionalDouble swingWeight(Column column, String cell, boolean comma) {
         OptionalDouble points = cell.length() > Fault.SHOWN_CHARACTERS ? OptionalDouble.empty()
             : SwingWeightText.parsePoints(comma ? cell.replace(',', '.') : cell);
         if (points.isEmpty()) {
@@ -113,25 +128,26 @@ final class Measures {
                 "a letter A to G and points, such as D2.4; plain points go under swing_weight_points");
             return points;
         }
-        return inRange(SWING_WEIGHT, SWING_WEIGHT, cell, points.getAsDouble());
+        return inRange(column, SWING_WEIGHT, cell, points.getAsDouble());
     }
 
-    private OptionalDouble inRange(String column, String name, String cell, double value) {
-        Range range = Ranges.of(row.source().kind(), column, category);
-        String unit = Unit.of(name).words();
+    /** The value, settled, unless it cannot be. The cell is null for a recorded reading, whose value is taken as it is. */
+    private OptionalDouble inRange(Column column, String name, String cell, double value) {
+        Range range = Ranges.of(row.source().kind(), column.name(), category);
         if (!range.isPossible(value)) {
-            row.fault(name, cell, "is not possible",
-                "%s from %s to %s".formatted(unit, shownUnder(name, range.least()), shownUnder(name, range.most())));
+            row.fault(name, cell == null ? PlainNumber.text(value) : cell, "is not possible",
+                "%s from %s to %s".formatted(Unit.of(name).words(), shownUnder(name, range.least()),
+                    shownUnder(name, range.most())));
             return OptionalDouble.empty();
         }
-        if (!range.isUsual(value)) {
-            row.source().warnings().add(new Fault(row.source().file(), row.line(), Optional.of(name), Optional.of(cell),
-                category.map(known -> "is unusual for a " + known.word()).orElse("is unusual")
+        if (!range.isUsual(value) && !row.source().isRecord()) {
+            row.source().warnings().add(new Fault(row.cells().source(), row.cells().line(), Optional.of(name),
+                Optional.of(cell), category.map(known -> "is unusual for a " + known.word()).orElse("is unusual")
                     .replace(" a iron", " an iron"),
                 "%s to %s as a rule".formatted(shownUnder(name, range.usualLeast()),
                     shownUnder(name, range.usualMost()))));
         }
-        return OptionalDouble.of(value);
+        return OptionalDouble.of(cell != null && row.source().kind().isStock() ? PlainNumber.rounded(value) : value);
     }
 
     private static String shownUnder(String name, double value) {

@@ -26,36 +26,29 @@ record NumberText(OptionalDouble value, String problem) {
         return text.length() <= LONGEST && PLAIN.matcher(text).matches();
     }
 
-    /** Digits with at most one point come by the thousand, and need no pattern. */
-    private static boolean isNumber(String text) {
-        int points = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '.') {
-                points++;
-            } else if (!(c >= '0' && c <= '9' || c == '-' && i == 0)) {
-                return NUMBER.matcher(text).matches();
-            }
-        }
-        boolean digitsAtEnd = !text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1));
-        return digitsAtEnd && points <= 1 || NUMBER.matcher(text).matches();
-    }
-
     /** Reads a plain number. A decimal comma counts only where the file's separator leaves it free. */
     static NumberText parse(String cell, boolean decimalComma) {
-        return read(cell, decimalComma, text -> isNumber(text)
-            ? OptionalDouble.of(Double.parseDouble(text)) : OptionalDouble.empty());
+        return read(cell, decimalComma, NumberText::number);
     }
 
     /** Reads a length from a column in inches or millimetres, to millimetres; a cell may name millimetres itself. */
     static NumberText parseMm(String cell, boolean decimalComma, boolean inches) {
         return read(cell, decimalComma, text -> {
-            if (isNumber(text)) {
-                double number = Double.parseDouble(text);
-                return OptionalDouble.of(inches ? Units.mm(number) : number);
+            OptionalDouble number = number(text);
+            if (number.isPresent()) {
+                return inches ? OptionalDouble.of(Units.mm(number.getAsDouble())) : number;
             }
             return inches || text.endsWith("mm") ? LengthText.parseMm(text) : OptionalDouble.empty();
         });
+    }
+
+    /** Plain decimals come by the thousand, and need no pattern. */
+    private static OptionalDouble number(String text) {
+        double plain = PlainNumber.parse(text);
+        if (!Double.isNaN(plain)) {
+            return OptionalDouble.of(plain);
+        }
+        return NUMBER.matcher(text).matches() ? OptionalDouble.of(Double.parseDouble(text)) : OptionalDouble.empty();
     }
 
     /** How a text without decimal commas becomes a value. */

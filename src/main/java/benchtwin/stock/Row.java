@@ -11,8 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVRecord;
 
 /** One row: its texts, words and dates. A cell that is wrong adds a fault and reads as missing. */
 final class Row {
@@ -23,28 +21,23 @@ final class Row {
     private static final int LATEST_YEAR = 2200;
 
     private final Source source;
-    private final Header header;
-    private final CSVRecord record;
-    private final long line;
+    private final RowCells cells;
+    /** What the cells say in canonical spelling, by the columns' places; null where that is not kept. */
+    private final String[] said;
     private boolean good = true;
 
-    Row(Source source, Header header, CSVRecord record, long line) {
+    Row(Source source, RowCells cells) {
         this.source = source;
-        this.header = header;
-        this.record = record;
-        this.line = line;
+        this.cells = cells;
+        this.said = source.noting() ? new String[source.kind().columns().size()] : null;
     }
 
     Source source() {
         return source;
     }
 
-    Header.Spot spot(String column) {
-        return header.spot(column);
-    }
-
-    long line() {
-        return line;
+    RowCells cells() {
+        return cells;
     }
 
     /** Whether nothing wrong has been found in it so far. */
@@ -52,34 +45,34 @@ final class Row {
         return good;
     }
 
-    /** The cell at a position, stripped; empty when blank or when there is no such column. */
-    String cell(int position) {
-        return position < 0 ? "" : record.get(position).replace('\u00a0', ' ').strip();
+    Column column(String name) {
+        return source.kind().known(name);
     }
 
     /** The name a column goes by in this row: the one whose cell is filled, else the one in the header. */
-    String nameInFile(String column) {
-        Header.Spot spot = header.spot(column);
-        boolean other = cell(spot.position()).isEmpty() && spot.otherPosition() >= 0
-            && (spot.position() < 0 || !cell(spot.otherPosition()).isEmpty());
-        return other ? spot.otherName() : column;
+    String nameInFile(String name) {
+        Column column = column(name);
+        return cells.isUnderOtherName(column) ? column.otherName().orElseThrow() : column.name();
     }
 
     Optional<String> text(String column) {
-        Header.Spot spot = header.spot(column);
-        String own = cell(spot.position());
-        String found = own.isEmpty() ? cell(spot.otherPosition()) : own;
+        String found = found(column(column));
         return found.isEmpty() ? Optional.empty() : Optional.of(found);
     }
 
+    private String found(Column column) {
+        String own = cells.own(column);
+        return own.isEmpty() ? cells.other(column) : own;
+    }
+
     boolean has(String column) {
-        return text(column).isPresent();
+        return !found(column(column)).isEmpty();
     }
 
     /** A text that must be there; empty text after adding a fault. */
     String need(String column) {
         return text(column).orElseGet(() -> {
-            missing(column, "a value, such as " + header.spot(column).column().exampleUnder(nameInFile(column)));
+            missing(column, "a value, such as " + column(column).exampleUnder(nameInFile(column)));
             return "";
         });
     }
@@ -94,7 +87,9 @@ final class Row {
     }
 
     <E extends Enum<E> & Word> Optional<E> word(String column, Class<E> words) {
-        return text(column).flatMap(text -> wordOf(column, text, words));
+        Optional<E> found = text(column).flatMap(text -> wordOf(column, text, words));
+        found.ifPresent(word -> note(column, word.word()));
+        return found;
     }
 
     <E extends Enum<E> & Word> Optional<E> needWord(String column, Class<E> words) {
@@ -102,6 +97,13 @@ final class Row {
             missing(column, "one of " + String.join(", ", Words.of(words)));
         }
         return word(column, words);
+    }
+
+    /** Keeps what a cell says, in the spelling that all rows which say the same share. */
+    void note(String column, String canonical) {
+        if (said != null) {
+            said[column(column).place()] = canonical;
+        }
     }
 
     private <E extends Enum<E> & Word> Optional<E> wordOf(String column, String text, Class<E> words) {
@@ -118,6 +120,7 @@ final class Row {
         for (String member : texts(column)) {
             wordOf(column, member, words).ifPresent(found::add);
         }
+        noteList(column, found.stream().map(Word::word).toList());
         return found;
     }
 
@@ -127,12 +130,26 @@ final class Row {
         for (String member : text(column).map(Words::list).orElse(List.of())) {
             if (member.isEmpty()) {
                 fault(column, "has an empty place in its list", "members joined by +, such as "
-                    + header.spot(column).column().example());
+                    + column(column).example());
             } else {
                 members.add(member);
             }
         }
+        noteList(column, members);
         return members;
+    }
+
+    void noteList(String column, List<String> members) {
+        if (!members.isEmpty()) {
+            note(column, String.join("+", members));
+        }
+    }
+
+    /** A sleeve's setting. */
+    Optional<String> setting(String column) {
+        Optional<String> setting = text(column).map(SettingText::of);
+        setting.ifPresent(label -> note(column, label));
+        return setting;
     }
 
     Optional<Boolean> yesOrNo(String column) {
@@ -141,6 +158,7 @@ final class Row {
         if (text.isPresent() && answer.isEmpty()) {
             fault(column, "is neither yes nor no", "yes, no, true, false, 1 or 0");
         }
+        answer.ifPresent(yes -> note(column, yes ? "yes" : "no"));
         return answer;
     }
 
@@ -163,51 +181,63 @@ final class Row {
 
     /** The cells of columns the program does not know, by their names as written; blank ones are left out. */
     Map<String, String> extra() {
-        Map<String, String> extra = new LinkedHashMap<>();
-        header.unknown().forEach((name, position) -> {
-            if (!record.get(position).isBlank()) {
-                extra.put(name, record.get(position));
-            }
-        });
-        return extra;
+        return cells.extra();
     }
 
     /** What names this row among the others of its file; empty when a part of it is blank or rows may repeat. */
     Optional<List<String>> key() {
-        List<String> parts = source.kind().keyColumns().stream()
-            .map(column -> text(column).map(text -> column.equals("setting") ? SettingText.of(text) : text).orElse(""))
-            .collect(Collectors.toList());
-        return parts.isEmpty() || parts.contains("") ? Optional.empty() : Optional.of(parts);
+        List<String> parts = new ArrayList<>();
+        for (String column : source.kind().keyColumns()) {
+            String text = found(column(column));
+            if (text.isEmpty()) {
+                return Optional.empty();
+            }
+            parts.add(column.equals("setting") ? SettingText.of(text) : text);
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of(parts);
     }
 
     void missing(String column, String expected) {
-        good = false;
-        source.faults().add(new Fault(source.file(), line, Optional.of(nameInFile(column)), Optional.empty(), "is blank",
-            expected));
+        refuse(Optional.of(nameInFile(column)), Optional.empty(), "is blank", expected);
     }
 
     /** A fault with what the cell holds. */
     void fault(String column, String problem, String expected) {
-        good = false;
-        source.faults().add(new Fault(source.file(), line, Optional.of(nameInFile(column)), text(column), problem,
-            expected));
+        refuse(Optional.of(nameInFile(column)), text(column), problem, expected);
     }
 
     /** A fault with a part of what the cell holds, or under the column's other name. */
     void fault(String nameInFile, String value, String problem, String expected) {
-        good = false;
-        source.faults().add(new Fault(source.file(), line, Optional.of(nameInFile), Optional.of(value), problem,
-            expected));
+        refuse(Optional.of(nameInFile), Optional.of(value), problem, expected);
     }
 
     /** A fault of the row as a whole. */
     void fault(String problem, String expected) {
-        good = false;
-        source.faults().add(new Fault(source.file(), line, Optional.empty(), Optional.empty(), problem, expected));
+        refuse(Optional.empty(), Optional.empty(), problem, expected);
     }
 
+    private void refuse(Optional<String> column, Optional<String> value, String problem, String expected) {
+        good = false;
+        source.faults().add(new Fault(cells.source(), cells.line(), column, value, problem, expected));
+    }
+
+    /** A warning, save about what is in the record: that had its warnings when it was entered. */
     void warn(String column, String problem, String expected) {
-        source.warnings().add(new Fault(source.file(), line, Optional.of(nameInFile(column)), text(column), problem,
-            expected));
+        if (!source.isRecord()) {
+            source.warnings().add(new Fault(cells.source(), cells.line(), Optional.of(nameInFile(column)), text(column),
+                problem, expected));
+        }
+    }
+
+    /** The row in canonical spelling, when what its cells say was kept; the same for all good rows that say the same. */
+    SheetRow sheet() {
+        Map<String, String> canonical = new LinkedHashMap<>();
+        for (Column column : source.kind().columns()) {
+            String cell = said[column.place()] != null ? said[column.place()] : found(column);
+            if (!cell.isEmpty()) {
+                canonical.put(column.recordName(), cell);
+            }
+        }
+        return new SheetRow(source.kind(), canonical, extra());
     }
 }

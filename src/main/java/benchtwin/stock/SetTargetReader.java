@@ -24,7 +24,7 @@ public final class SetTargetReader {
         Map<StockKind, Path> paths = new EnumMap<>(StockKind.class);
         paths.put(StockKind.SET_TARGETS, targets);
         lines.ifPresent(path -> paths.put(StockKind.LINES, path));
-        StockReading reading = new StockReading(paths);
+        StockReading reading = StockReading.of(paths);
         reading.read(true);
         Optional<SetTargets> sets = reading.faults().count() == 0 || goodRowsOnly
             ? Optional.of(reading.setTargets()) : Optional.empty();

@@ -17,6 +17,7 @@ record SettingRow(Row row, String sleeve, MeasuredSetting setting) {
     static Optional<SettingRow> read(Row row) {
         String sleeve = row.tag("sleeve");
         String setting = SettingText.of(row.tag("setting"));
+        row.setting("setting");
         Measures measures = new Measures(row, Optional.empty(), Taken.UNRECORDED);
         OptionalDouble loft = measures.need("dloft_deg");
         OptionalDouble lie = measures.need("dlie_deg");

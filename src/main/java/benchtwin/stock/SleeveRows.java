@@ -8,16 +8,18 @@ import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Rows of sleeves.csv. */
 final class SleeveRows {
+
+    private static final String BOTH_HANDS = "both";
 
     private final Map<String, List<SettingRow>> measured;
 
@@ -33,7 +35,8 @@ final class SleeveRows {
         if (!row.has("fits")) {
             row.missing("fits", "the seats it fits, as heads name them in sleeve_fit, such as Q2+Q3");
         }
-        Set<String> fits = new LinkedHashSet<>(row.texts("fits"));
+        Set<String> fits = new TreeSet<>(row.texts("fits"));
+        row.noteList("fits", List.copyOf(fits));
         Optional<Hand> hand = hand(row);
         OptionalDouble bore = measures.need("bore_in");
         Optional<Reading> depth = measures.reading("bore_depth_mm", DefaultUncertainty.BORE_MM);
@@ -56,15 +59,15 @@ final class SleeveRows {
     }
 
     private static Optional<Hand> hand(Row row) {
-        return row.text("hand").map(Nearest::fold).filter("both"::equals).isPresent() ? Optional.empty()
-            : row.text("hand").flatMap(text -> {
-                Optional<Hand> hand = Words.find(text, Hand.class);
-                if (hand.isEmpty()) {
-                    row.fault("hand", "is not a word of this column",
-                        Words.expectation(text, List.of("right", "left", "both")));
-                }
-                return hand;
-            });
+        Optional<String> text = row.text("hand");
+        if (text.isEmpty() || Nearest.fold(text.get()).equals(BOTH_HANDS)) {
+            text.ifPresent(both -> row.note("hand", BOTH_HANDS));
+            return Optional.empty();
+        }
+        Optional<Hand> hand = Words.find(text.get(), Hand.class);
+        hand.ifPresentOrElse(found -> row.note("hand", found.word()), () -> row.fault("hand",
+            "is not a word of this column", Words.expectation(text.get(), List.of("right", "left", BOTH_HANDS))));
+        return hand;
     }
 
     private static List<Ring> rings(Row row, Measures measures) {

@@ -93,12 +93,16 @@ public record StockCheck(List<CheckedFile> files, List<Fault> faults, List<Fault
         for (Map.Entry<Path, Optional<StockKind>> entry : kinds.entrySet()) {
             if (entry.getValue().isPresent()) {
                 repeated |= together.put(entry.getValue().get(), entry.getKey()) != null;
-                alone.add(new StockReading(Map.of(entry.getValue().get(), entry.getKey()), labels));
+                alone.add(reading(Map.of(entry.getValue().get(), entry.getKey()), labels));
             }
         }
-        List<StockReading> readings = repeated ? alone : List.of(new StockReading(together, labels));
+        List<StockReading> readings = repeated ? alone : List.of(reading(together, labels));
         readings.forEach(reading -> reading.read(false));
         return readings;
+    }
+
+    private static StockReading reading(Map<StockKind, Path> paths, FileLabels labels) {
+        return new StockReading(new FileLots(paths, labels, false));
     }
 
     /** The kind by name, else by columns; without either, one fault that lists the kinds. */
@@ -111,7 +115,7 @@ public record StockCheck(List<CheckedFile> files, List<Fault> faults, List<Fault
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        Optional<StockKind> byColumns = kindOfColumns(new TableReader(text.get()).headerCells());
+        Optional<StockKind> byColumns = kindOfColumns(new TableReader(file, text.get()).headerCells());
         if (byColumns.isEmpty()) {
             faults.add(new Fault(file, 0, Optional.empty(), Optional.empty(),
                 "is of no kind that can be told from its name or its columns",

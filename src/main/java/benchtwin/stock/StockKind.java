@@ -3,8 +3,11 @@ package benchtwin.stock;
 import static benchtwin.stock.Column.may;
 import static benchtwin.stock.Column.need;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The kinds of stock file and the columns each may have. */
 public enum StockKind {
@@ -90,12 +93,19 @@ public enum StockKind {
 
     private final String word;
     private final List<String> keyColumns;
+    private final List<String> namingColumns;
     private final List<Column> columns;
+    private final Map<String, Column> byName = new HashMap<>();
 
     StockKind(String word, List<String> keyColumns, Column... columns) {
         this.word = word;
         this.keyColumns = keyColumns;
-        this.columns = List.of(columns);
+        this.namingColumns = keyColumns.isEmpty() ? List.of("tag") : keyColumns;
+        this.columns = IntStream.range(0, columns.length).mapToObj(place -> columns[place].at(place)).toList();
+        for (Column column : this.columns) {
+            byName.put(column.name(), column);
+            column.otherName().ifPresent(other -> byName.put(other, column));
+        }
     }
 
     /**
@@ -127,6 +137,11 @@ public enum StockKind {
         return keyColumns;
     }
 
+    /** The columns that say what a row is of: its key, or the tag where rows may repeat. */
+    List<String> namingColumns() {
+        return namingColumns;
+    }
+
     List<Column> columns() {
         return columns;
     }
@@ -138,8 +153,15 @@ public enum StockKind {
 
     /** The column a header name stands for, canonical or in its other unit. */
     Optional<Column> column(String nameInFile) {
-        return columns.stream()
-            .filter(column -> column.name().equals(nameInFile) || column.otherName().equals(Optional.of(nameInFile)))
-            .findFirst();
+        return Optional.ofNullable(byName.get(nameInFile));
+    }
+
+    /** A column that must be one of the kind's. */
+    Column known(String name) {
+        Column column = byName.get(name);
+        if (column == null) {
+            throw new IllegalArgumentException("%s has no column %s".formatted(fileName(), name));
+        }
+        return column;
     }
 }

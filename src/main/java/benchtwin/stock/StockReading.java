@@ -13,19 +13,18 @@ import benchtwin.club.Weight;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** One reading of a set of files, at most one of each kind. */
 final class StockReading {
 
-    private final Map<StockKind, Path> paths;
-    private final FileLabels labels;
-    private final FaultList faults = new FaultList();
-    private final FaultList warnings = new FaultList();
+    private final LotSource source;
     private final Map<StockKind, Lot<?>> lots = new EnumMap<>(StockKind.class);
     private Lot<Head> heads;
     private Lot<Shaft> shafts;
@@ -38,14 +37,13 @@ final class StockReading {
     private List<RecordedClub> recordedClubs = List.of();
     private SetCheck sets;
 
-    StockReading(Map<StockKind, Path> paths) {
-        this(paths, new FileLabels(paths.values()));
+    StockReading(LotSource source) {
+        this.source = source;
     }
 
-    StockReading(Map<StockKind, Path> paths, FileLabels labels) {
-        this.paths = new EnumMap<>(StockKind.class);
-        this.paths.putAll(paths);
-        this.labels = labels;
+    /** Of files, whose rows need not be kept in canonical spelling. */
+    static StockReading of(Map<StockKind, Path> paths) {
+        return new StockReading(new FileLots(paths, new FileLabels(paths.values()), false));
     }
 
     /** Reads everything. As a whole inventory, further frequencies without their shafts file are a fault. */
@@ -59,30 +57,32 @@ final class StockReading {
         weights = lot(StockKind.WEIGHTS, WeightRows::read);
         clubs = lot(StockKind.CLUBS, ClubEntry::read);
         recordedClubs = ClubEntry.gather(values(clubs));
-        new CrossCheck(heads, shafts, grips, sleeves).check(clubs, settings, frequencies);
+        CrossCheck cross = new CrossCheck(heads, shafts, grips, sleeves);
+        cross.refuseLostFrequencies(frequencies);
+        if (!source.isRecord()) {
+            cross.warn(clubs, settings);
+        }
         readSets(whole);
         if (whole) {
-            refuseAlone(StockKind.FREQUENCIES, StockKind.SHAFTS, faults);
-            refuseAlone(StockKind.SLEEVE_SETTINGS, StockKind.SLEEVES, warnings);
+            refuseAlone(StockKind.FREQUENCIES, StockKind.SHAFTS, faults());
+            refuseAlone(StockKind.SLEEVE_SETTINGS, StockKind.SLEEVES, warnings());
         }
     }
 
     private void readSets(boolean whole) {
-        int before = faults.count();
+        int before = faults().count();
         Lot<Line> lines = lot(StockKind.LINES, LineRows::read);
-        boolean linesWhole = faults.count() == before;
+        boolean linesWhole = faults().count() == before;
         WantedClubRows rows = new WantedClubRows();
         Lot<WantedClub> wanted = lot(StockKind.SET_TARGETS, rows::read);
         sets = new SetCheck(wanted, rows.seen(), lines, linesWhole, whole);
     }
 
     private <T> Lot<T> lot(StockKind kind, Function<Row, Optional<T>> parse) {
-        Path path = paths.get(kind);
-        if (path == null) {
-            return null;
+        Lot<T> lot = source.lot(kind, parse);
+        if (lot != null) {
+            lots.put(kind, lot);
         }
-        Lot<T> lot = new LotReader(faults, warnings).read(path, labels.of(path), kind, parse);
-        lots.put(kind, lot);
         return lot;
     }
 
@@ -95,15 +95,42 @@ final class StockReading {
     }
 
     private void refuseAlone(StockKind kind, StockKind needed, FaultList where) {
-        if (paths.containsKey(kind) && !paths.containsKey(needed)) {
-            where.add(new Fault(labels.of(paths.get(kind)), 0, Optional.empty(), Optional.empty(),
+        if (lots.containsKey(kind) && !lots.containsKey(needed)) {
+            where.add(new Fault(lots.get(kind).file(), 0, Optional.empty(), Optional.empty(),
                 "was read without the %s it speaks of".formatted(needed.word()), needed.fileName() + " beside it"));
         }
     }
 
-    /** The good rows. */
-    Inventory inventory() {
-        return new Inventory(values(heads), values(shafts), values(grips), values(sleeves), values(weights), recordedClubs);
+    /** Everything; nothing when there was any fault, unless the good rows alone are asked for. */
+    InventoryRead asInventory(boolean goodRowsOnly) {
+        Optional<Inventory> inventory = faults().count() > 0 && !goodRowsOnly ? Optional.empty()
+            : Optional.of(new Inventory(values(heads), values(shafts), values(grips), values(sleeves), values(weights),
+                recordedClubs));
+        return new InventoryRead(inventory, sortedFaults(), sortedWarnings(), faults().count(), warnings().count(),
+            unknownColumns(), rowsRead());
+    }
+
+    /** The good rows, kind by kind, each in file order. A shaft or sleeve with a fault takes its further rows along. */
+    List<SheetRow> sheets() {
+        Set<String> lostShafts = lost(shafts);
+        Set<String> lostSleeves = lost(sleeves);
+        List<SheetRow> sheets = new ArrayList<>();
+        lots.forEach((kind, lot) -> {
+            Set<String> lost = kind == StockKind.FREQUENCIES ? lostShafts
+                : kind == StockKind.SLEEVE_SETTINGS ? lostSleeves : Set.of();
+            lot.items().stream().map(Lot.Item::row).filter(Row::isGood).map(Row::sheet)
+                .filter(sheet -> !lost.contains(sheet.tag())).forEach(sheets::add);
+        });
+        return sheets;
+    }
+
+    /** Tags that have a row, but no good one. */
+    private static Set<String> lost(Lot<?> lot) {
+        Set<String> tags = new HashSet<>(lot == null ? Set.of() : lot.named());
+        if (lot != null) {
+            lot.items().forEach(item -> item.row().key().ifPresent(key -> tags.remove(key.get(0))));
+        }
+        return tags;
     }
 
     /** The good rows of set-targets.csv and lines.csv. */
@@ -116,23 +143,23 @@ final class StockReading {
     }
 
     FaultList faults() {
-        return faults;
+        return source.faults();
     }
 
     FaultList warnings() {
-        return warnings;
+        return source.warnings();
     }
 
     List<Fault> sortedFaults() {
-        return faults.sorted(fileOrder());
+        return faults().sorted(fileOrder());
     }
 
     List<Fault> sortedWarnings() {
-        return warnings.sorted(fileOrder());
+        return warnings().sorted(fileOrder());
     }
 
     private List<String> fileOrder() {
-        return paths.values().stream().map(labels::of).toList();
+        return lots.values().stream().<String>map(Lot::file).toList();
     }
 
     /** By file, only those that have some. */

@@ -27,10 +27,12 @@ final class TableReader {
     /** No honest cell is longer; a longer one is a quote in the wrong place, or no table at all. */
     static final int LONGEST_CELL = 4000;
 
+    private final String file;
     private final String text;
     private final Separator separator;
 
-    TableReader(String text) {
+    TableReader(String file, String text) {
+        this.file = file;
         this.text = text;
         this.separator = Separator.of(text);
     }
@@ -71,7 +73,7 @@ final class TableReader {
                     continue;
                 }
                 if (header == null) {
-                    Optional<Header> read = Header.read(record.toList(), line, source);
+                    Optional<Header> read = Header.read(record.toList(), file, line, source);
                     if (read.isEmpty()) {
                         return Table.NONE;
                     }
@@ -80,36 +82,36 @@ final class TableReader {
                 }
                 count++;
                 if (hasRightShape(record, header, line, source)) {
-                    rows.accept(new Row(source, header, record, line));
+                    rows.accept(new Row(source, new FileCells(file, header, record, line)));
                 }
             }
         } catch (IOException | UncheckedIOException malformed) {
-            source.faults().add(new Fault(source.file(), line, Optional.empty(), Optional.empty(),
+            source.faults().add(new Fault(file, line, Optional.empty(), Optional.empty(),
                 "has a quote that is never closed, or text after a closing quote; nothing after it was read",
                 "quotes in pairs around a cell, and a quote inside one written twice"));
         }
         if (header == null && source.faults().count() == before) {
-            source.faults().add(new Fault(source.file(), 0, Optional.empty(), Optional.empty(), "is empty",
+            source.faults().add(new Fault(file, 0, Optional.empty(), Optional.empty(), "is empty",
                 "a header line with the columns " + String.join(", ", source.kind().requiredColumns())));
         } else if (header != null && count == 0 && source.faults().count() == before) {
-            source.warnings().add(new Fault(source.file(), 0, Optional.empty(), Optional.empty(),
+            source.warnings().add(new Fault(file, 0, Optional.empty(), Optional.empty(),
                 "has a header and no rows", "a row for each part"));
         }
         return header == null ? Table.NONE : new Table(count, List.copyOf(header.unknown().keySet()));
     }
 
-    private static boolean hasRightShape(CSVRecord record, Header header, long line, Source source) {
+    private boolean hasRightShape(CSVRecord record, Header header, long line, Source source) {
         if (record.size() != header.width()) {
             String hint = record.size() > header.width() && !source.decimalComma()
                 ? "; a cell with a comma in it needs quotes" : "";
-            source.faults().add(new Fault(source.file(), line, Optional.empty(), Optional.empty(),
+            source.faults().add(new Fault(file, line, Optional.empty(), Optional.empty(),
                 "has %d cells".formatted(record.size()),
                 "%d, one for each column of the header%s".formatted(header.width(), hint)));
             return false;
         }
         for (String cell : record) {
             if (cell.length() > LONGEST_CELL) {
-                source.faults().add(new Fault(source.file(), line, Optional.empty(), Optional.empty(),
+                source.faults().add(new Fault(file, line, Optional.empty(), Optional.empty(),
                     "has a cell of %d characters".formatted(cell.length()),
                     "at most %d; a quote may be missing".formatted(LONGEST_CELL)));
                 return false;
@@ -117,7 +119,7 @@ final class TableReader {
         }
         for (int position : header.unnamed()) {
             if (!record.get(position).isBlank()) {
-                source.faults().add(new Fault(source.file(), line, Optional.empty(), Optional.of(record.get(position)),
+                source.faults().add(new Fault(file, line, Optional.empty(), Optional.of(record.get(position)),
                     "stands in column %d, which has no name".formatted(position + 1), "a name for it in the header"));
                 return false;
             }

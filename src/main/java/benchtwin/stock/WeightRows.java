@@ -16,13 +16,15 @@ final class WeightRows {
     static Optional<Weight> read(Row row) {
         Measures measures = new Measures(row, Optional.empty(), Taken.UNRECORDED);
         String tag = row.tag("tag");
-        String port = row.need("port");
+        String typed = row.need("port");
+        String port = typed.equalsIgnoreCase(Weight.TIP) ? Weight.TIP : typed;
+        row.note("port", port);
         OptionalDouble mass = measures.need("mass_g");
         if (!row.has("count")) {
             row.missing("count", "how many are in the drawer, such as 3");
         }
         OptionalInt count = measures.whole("count");
-        return row.isGood() ? Optional.of(new Weight(tag, port.equalsIgnoreCase(Weight.TIP) ? Weight.TIP : port,
+        return row.isGood() ? Optional.of(new Weight(tag, port,
             mass.getAsDouble(), count.getAsInt(), KeepingCells.read(row))) : Optional.empty();
     }
 }

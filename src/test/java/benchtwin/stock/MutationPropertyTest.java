@@ -68,7 +68,11 @@ class MutationPropertyTest {
                 .isEqualTo(read.rowsRead().entrySet().stream()
                     .filter(file -> !file.getKey().startsWith("sleeve-settings") && !file.getKey().startsWith("frequencies"))
                     .mapToInt(file -> file.getValue()).sum()));
-            assertThat(InventoryReader.readFolder(folder, true).inventory()).as(what).isPresent();
+            InventoryRead goodRows = InventoryReader.readFolder(folder, true);
+            assertThat(goodRows.inventory()).as(what).isPresent();
+            StockFiles files = StockFiles.inFolder(folder);
+            assertThat(InventoryReader.readSheets(files, false).read()).as(what).isEqualTo(read);
+            assertThat(InventoryReader.readSheets(files, true).read()).as(what).isEqualTo(goodRows);
             refused += read.inventory().isEmpty() ? 1 : 0;
             workshop.write(kind, good);
         }

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** A small invented workshop as CSV text, clean and without a warning, to be changed cell by cell. */
 final class Workshop {
@@ -101,6 +102,17 @@ final class Workshop {
         return this;
     }
 
+    /** Gives a column another name and its cells another spelling; nothing where there is no such column. */
+    Workshop rename(StockKind kind, String from, String to, UnaryOperator<String> spelling) {
+        for (Map<String, String> row : tables.getOrDefault(kind, List.of())) {
+            String cell = row.remove(from);
+            if (cell != null) {
+                row.put(to, spelling.apply(cell));
+            }
+        }
+        return this;
+    }
+
     Workshop onlyKinds(StockKind... kinds) {
         tables.keySet().retainAll(List.of(kinds));
         return this;
@@ -153,6 +165,10 @@ final class Workshop {
 
     InventoryRead read() {
         return InventoryReader.read(write(), false);
+    }
+
+    SheetRead readSheets() {
+        return InventoryReader.readSheets(write(), false);
     }
 
     InventoryRead readGoodRows() {
