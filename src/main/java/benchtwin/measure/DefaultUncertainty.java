@@ -37,6 +37,21 @@ public final class DefaultUncertainty {
     /** Bore depth, and seat or bottom of bore to the ground point, mm, when they stand in for a measurement. */
     public static final double BORE_MM = 0.3;
 
+    /** Offset of a leading edge by rule or caliper against the hosel, mm. */
+    public static final double OFFSET_MM = 0.3;
+    /** Thickness of a grip's end wall, mm: taken like a depth. */
+    public static final double CAP_MM = BORE_MM;
+    /** A measured centre of gravity, mm. */
+    public static final double CG_MM = 1;
+    /** A measured transverse inertia, g·cm²: one part in twenty of 3000. */
+    public static final double TRANSVERSE_INERTIA_G_CM2 = 150;
+    /** A measured vertical inertia, g·cm²: one part in twenty of 4800. */
+    public static final double VERTICAL_INERTIA_G_CM2 = 240;
+    /** A volume by displacement, cm³. */
+    public static final double VOLUME_CM3 = 2;
+    /** A characteristic time, microseconds. */
+    public static final double CHARACTERISTIC_TIME_US = 3;
+
     private DefaultUncertainty() {
     }
 }

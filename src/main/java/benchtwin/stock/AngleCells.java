@@ -3,7 +3,6 @@ package benchtwin.stock;
 import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
 import benchtwin.club.HeadAngles;
-import benchtwin.measure.DefaultUncertainty;
 import benchtwin.measure.Taken;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,11 +18,8 @@ final class AngleCells {
         AngleReading reading = reading(row, category);
         Measures measures = new Measures(row, category, taken);
         boolean wood = reading.isWood();
-        return new HeadAngles(reading,
-            measures.reading("loft_deg", wood ? DefaultUncertainty.WOOD_LOFT_DEG : DefaultUncertainty.IRON_LOFT_DEG),
-            measures.reading("lie_deg", wood ? DefaultUncertainty.WOOD_LIE_DEG : DefaultUncertainty.IRON_LIE_DEG),
-            measures.reading("face_deg", DefaultUncertainty.FACE_DEG),
-            measures.reading("bounce_deg", DefaultUncertainty.BOUNCE_DEG));
+        return new HeadAngles(reading, measures.reading("loft_deg", wood), measures.reading("lie_deg", wood),
+            measures.reading("face_deg", wood), measures.reading("bounce_deg", wood));
     }
 
     static boolean areAny(Row row) {
@@ -36,11 +32,15 @@ final class AngleCells {
             || known == Category.PUTTER).isPresent();
     }
 
+    /** How the angles of such a club are read where nothing is said. */
+    static AngleReading usual(Optional<Category> category) {
+        return isReadByTheEdge(category) ? AngleReading.EDGE : AngleReading.SOLED;
+    }
+
     /** As written; irons, wedges and putters are read by the edge, a wood has to say. */
     static AngleReading reading(Row row, Optional<Category> category) {
         boolean edgeOnly = isReadByTheEdge(category);
         boolean woodOnly = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();
-        AngleReading usual = edgeOnly ? AngleReading.EDGE : AngleReading.SOLED;
         Optional<AngleReading> written = row.word("reading", AngleReading.class);
         if (written.isPresent()) {
             if (edgeOnly && written.get().isWood()) {
@@ -52,6 +52,6 @@ final class AngleCells {
             row.missing("reading", "how its angles were read: "
                 + (woodOnly ? "soled or square" : "soled, square or edge"));
         }
-        return written.orElse(usual);
+        return written.orElse(usual(category));
     }
 }

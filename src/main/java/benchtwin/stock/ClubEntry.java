@@ -9,7 +9,6 @@ import benchtwin.club.Hand;
 import benchtwin.club.HeadAngles;
 import benchtwin.club.LengthMethod;
 import benchtwin.club.RecordedClub;
-import benchtwin.measure.DefaultUncertainty;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.time.LocalDate;
@@ -46,17 +45,17 @@ record ClubEntry(Row row, String tag, String player, Category category, Optional
         Taken taken = new Taken(day, row.text("gauge"), row.text("measured_by"));
         Measures measures = new Measures(row, category, taken);
         HeadAngles angles = AngleCells.read(row, category, taken);
-        Optional<Reading> length = measures.reading("length_in", DefaultUncertainty.LENGTH_MM);
+        Optional<Reading> length = measures.reading("length_in");
         if (row.has("length_in") && !row.has("length_method")) {
             row.missing("length_method", "how the length was taken: " + String.join(", ", Words.of(LengthMethod.class)));
         }
         LengthMethod method = row.word("length_method", LengthMethod.class).orElse(LengthMethod.AXIS);
-        Optional<Reading> swingWeight = measures.reading("swing_weight", DefaultUncertainty.SWING_WEIGHT_POINTS);
+        Optional<Reading> swingWeight = measures.reading("swing_weight");
         Optional<FrequencyReading> frequency = FrequencyCells.read(row, taken, true, false);
         if (row.has("frequency_cpm") && !row.has("over_grip")) {
             row.warn("over_grip", "is blank beside a frequency and taken as yes", "yes or no");
         }
-        Optional<Reading> totalMass = measures.reading("total_mass_g", DefaultUncertainty.MASS_G);
+        Optional<Reading> totalMass = measures.reading("total_mass_g");
         AddedMasses masses = new AddedMasses(
             measures.number("tape_layers").orElse(AddedMasses.ONE_LAYER.tapeLayers()),
             measures.number("tip_weight_g").orElse(0), measures.number("tape_g").orElse(0),

@@ -1,7 +1,6 @@
 package benchtwin.stock;
 
 import benchtwin.club.FrequencyReading;
-import benchtwin.measure.DefaultUncertainty;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.util.Optional;
@@ -19,7 +18,7 @@ final class FrequencyCells {
     /** The reading as the row gives it; empty when it has none. A row of a shaft has free length and tip mass, a club not. */
     static Optional<FrequencyReading> read(Row row, Taken taken, boolean overGripWhenBlank, boolean ofShaft) {
         Measures measures = new Measures(row, Optional.empty(), taken);
-        Optional<Reading> cpm = measures.reading("frequency_cpm", DefaultUncertainty.FREQUENCY_CPM);
+        Optional<Reading> cpm = measures.reading("frequency_cpm");
         OptionalDouble clamp = measures.number("clamp_in");
         OptionalDouble free = ofShaft ? measures.number("free_length_in") : OptionalDouble.empty();
         OptionalDouble tipMass = ofShaft ? measures.number("tip_mass_g") : OptionalDouble.empty();

@@ -1,7 +1,6 @@
 package benchtwin.stock;
 
 import benchtwin.club.Grip;
-import benchtwin.measure.DefaultUncertainty;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.util.Optional;
@@ -18,11 +17,11 @@ final class GripRows {
         Measures measures = new Measures(row, Optional.empty(), Taken.UNRECORDED);
         String tag = row.tag("tag");
         String model = row.need("model");
-        Optional<Reading> mass = measures.reading("mass_g", DefaultUncertainty.MASS_G);
+        Optional<Reading> mass = measures.reading("mass_g");
         OptionalDouble length = measures.number("length_in");
         OptionalDouble cap = measures.number("cap_mm");
         OptionalDouble core = measures.number("core_in");
-        Optional<Reading> cg = measures.reading("cg_in", DefaultUncertainty.BALANCE_MM);
+        Optional<Reading> cg = measures.reading("cg_in");
         if (cg.isPresent() && length.isPresent() && cg.get().value() >= length.getAsDouble()) {
             row.fault("cg_in", "is past the end of the grip", "%s from the butt end, above 0 and below %s".formatted(
                 measures.unit("cg_in"), measures.shown("cg_in", length.getAsDouble())));

@@ -15,7 +15,6 @@ import benchtwin.club.Port;
 import benchtwin.club.SleeveSeat;
 import benchtwin.club.TipKind;
 import benchtwin.club.WeighedWith;
-import benchtwin.measure.DefaultUncertainty;
 import benchtwin.measure.Taken;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,10 +25,6 @@ import java.util.Set;
 /** Rows of heads.csv. */
 final class HeadRows {
 
-    /** Uncertainty of a measured centre of gravity, mm. Memory. */
-    private static final double CG_MM = 1;
-    /** Uncertainty of a measured transverse inertia, g·cm²: one part in twenty of 3000. Memory. */
-    private static final double INERTIA_G_CM2 = 150;
     private static final List<String> BORE_COLUMNS = List.of("bore_in", "bore_kind", "bore_depth_mm", "bore_to_ground_mm");
     private static final List<String> SEAT_COLUMNS = List.of("sleeve_fit", "seat_to_ground_mm", "read_at_setting");
 
@@ -57,15 +52,15 @@ final class HeadRows {
         }
         Set<WeighedWith> weighedWith = weighedWith(row);
         List<Port> ports = ports(row, measures);
-        MassProperties mass = new MassProperties(measures.reading("cg_toe_mm", CG_MM), measures.reading("cg_up_mm", CG_MM),
-            measures.reading("transverse_inertia_g_cm2", INERTIA_G_CM2), measures.number("vertical_inertia_g_cm2"),
+        MassProperties mass = new MassProperties(measures.reading("cg_toe_mm"), measures.reading("cg_up_mm"),
+            measures.reading("transverse_inertia_g_cm2"), measures.number("vertical_inertia_g_cm2"),
             measures.number("volume_cm3"), measures.number("ct_us"));
         MadeAngles made = new MadeAngles(measures.number("made_loft_deg"), measures.number("made_lie_deg"),
             measures.number("made_face_deg"));
         BendHistory bent = new BendHistory(measures.number("bent_upright_deg"), measures.number("bent_flat_deg"),
             measures.number("bent_forward_deg"), measures.number("bent_back_deg"));
         OptionalDouble offset = measures.number("offset_mm");
-        var massG = measures.reading("mass_g", DefaultUncertainty.MASS_G);
+        var massG = measures.reading("mass_g");
         double hotMeltMax = measures.number("hot_melt_max_g").orElse(0);
         HeadCondition condition = row.word("condition", HeadCondition.class).orElse(HeadCondition.USED);
         if (!row.isGood()) {
@@ -86,8 +81,8 @@ final class HeadRows {
         }
         OptionalDouble diameter = measures.need("bore_in");
         Optional<TipKind> kind = row.needWord("bore_kind", TipKind.class);
-        var depth = measures.reading("bore_depth_mm", DefaultUncertainty.BORE_MM);
-        var toGround = measures.reading("bore_to_ground_mm", DefaultUncertainty.BORE_MM);
+        var depth = measures.reading("bore_depth_mm");
+        var toGround = measures.reading("bore_to_ground_mm");
         return diameter.isEmpty() || kind.isEmpty() ? Optional.empty()
             : Optional.of(new Bore(diameter.getAsDouble(), kind.get(), depth, toGround));
     }
@@ -102,7 +97,7 @@ final class HeadRows {
             return Optional.empty();
         }
         return Optional.of(new SleeveSeat(row.need("sleeve_fit"),
-            measures.reading("seat_to_ground_mm", DefaultUncertainty.BORE_MM),
+            measures.reading("seat_to_ground_mm"),
             row.setting("read_at_setting")));
     }
 

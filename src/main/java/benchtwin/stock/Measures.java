@@ -70,13 +70,20 @@ final class Measures {
     }
 
     /** A reading: the recorded one where there is one, else the number with its usual uncertainty. */
-    Optional<Reading> reading(String name, double standardUncertainty) {
+    Optional<Reading> reading(String name) {
+        return reading(name, false);
+    }
+
+    /** A reading whose usual uncertainty may be another on a wood. */
+    Optional<Reading> reading(String name, boolean ofWood) {
         OptionalDouble number = number(name);
         if (number.isEmpty()) {
             return Optional.empty();
         }
-        Reading recorded = row.cells().reading(row.column(name));
-        return Optional.of(recorded != null ? recorded : new Reading(number.getAsDouble(), standardUncertainty, taken));
+        Column column = row.column(name);
+        Reading recorded = row.cells().reading(column);
+        return Optional.of(recorded != null ? recorded : new Reading(number.getAsDouble(),
+            MeasuredColumns.known(row.source().kind(), column.recordName()).uncertainty(ofWood), taken));
     }
 
     OptionalInt whole(String name) {

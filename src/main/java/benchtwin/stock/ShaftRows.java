@@ -6,7 +6,6 @@ import benchtwin.club.Shaft;
 import benchtwin.club.ShaftCondition;
 import benchtwin.club.ShaftMaterial;
 import benchtwin.club.TipKind;
-import benchtwin.measure.DefaultUncertainty;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.util.ArrayList;
@@ -46,9 +45,9 @@ final class ShaftRows {
         double tipCut = cut(row, measures, "tip_cut_in", condition);
         double buttCut = cut(row, measures, "butt_cut_in", condition);
         double parallelTip = parallelTip(row, measures, tipKind, raw);
-        Optional<Reading> mass = measures.reading("mass_g", DefaultUncertainty.MASS_G);
-        Optional<Reading> balance = measures.reading("balance_in", DefaultUncertainty.BALANCE_MM);
-        Optional<Reading> torque = measures.reading("torque_deg", DefaultUncertainty.TORQUE_DEG);
+        Optional<Reading> mass = measures.reading("mass_g");
+        Optional<Reading> balance = measures.reading("balance_in");
+        Optional<Reading> torque = measures.reading("torque_deg");
         Optional<FrequencyReading> own = FrequencyCells.read(row, Taken.UNRECORDED, row.has("grip_on"), true);
         List<FrequencyReading> frequencies = new ArrayList<>();
         if (raw.isPresent() && lengthFits(row, measures, raw.getAsDouble(), tipCut, buttCut)) {

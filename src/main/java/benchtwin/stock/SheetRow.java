@@ -84,6 +84,52 @@ public record SheetRow(StockKind kind, Map<String, String> cells, Map<String, St
     }
 
     /**
+     * The cells that say what the row is of.
+     * @return those of its key; of a further frequency, the shaft's tag
+     */
+    public Map<String, String> naming() {
+        Map<String, String> naming = new LinkedHashMap<>();
+        kind.namingColumns().forEach(column -> naming.put(column, cells.get(column)));
+        return naming;
+    }
+
+    /**
+     * What the row measured. Each reading carries the usual uncertainty of its column, which on a wood may be another, the
+     * row's day, gauge and reader, and those cells of its condition that are filled.
+     * @return in the order of {@link MeasuredColumns#names}
+     * @throws IllegalArgumentException when a measured cell is no plain number, or the day is none
+     */
+    public List<SheetReading> readings() {
+        return SheetParts.readings(this);
+    }
+
+    /**
+     * What the row says besides its key and its readings. A cell that says how something was measured belongs to the
+     * readings, and is a fact only where no reading carries it; a club's sleeve setting is a fact in any case.
+     * @return cells by column
+     */
+    public Map<String, String> facts() {
+        return SheetParts.facts(this);
+    }
+
+    /**
+     * The row that these make up: of any row, its own parts give the row back. A condition of the readings takes the place of
+     * one among the facts. Day, gauge and reader are filled where all readings share them.
+     * @param kind     what the row is of
+     * @param naming   the cells that say so
+     * @param facts    its facts
+     * @param readings its readings
+     * @param extra    its cells of unknown columns
+     * @return the row, every reading's value rounded to a millionth
+     * @throws IllegalArgumentException for a row that could not be, and where two readings disagree about a condition that
+     *                                  stands once in a row
+     */
+    public static SheetRow joined(StockKind kind, Map<String, String> naming, Map<String, String> facts,
+                                  List<SheetReading> readings, Map<String, String> extra) {
+        return SheetParts.joined(kind, naming, facts, readings, extra);
+    }
+
+    /**
      * A cell.
      * @param column a name in the program's own units
      * @return the cell, or empty when it is blank

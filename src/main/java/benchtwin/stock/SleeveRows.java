@@ -3,7 +3,6 @@ package benchtwin.stock;
 import benchtwin.club.Hand;
 import benchtwin.club.Ring;
 import benchtwin.club.Sleeve;
-import benchtwin.measure.DefaultUncertainty;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.util.ArrayList;
@@ -39,9 +38,9 @@ final class SleeveRows {
         row.noteList("fits", List.copyOf(fits));
         Optional<Hand> hand = hand(row);
         OptionalDouble bore = measures.need("bore_in");
-        Optional<Reading> depth = measures.reading("bore_depth_mm", DefaultUncertainty.BORE_MM);
-        Optional<Reading> stopToSeat = measures.reading("stop_to_seat_mm", DefaultUncertainty.BORE_MM);
-        Optional<Reading> mass = measures.reading("mass_g", DefaultUncertainty.MASS_G);
+        Optional<Reading> depth = measures.reading("bore_depth_mm");
+        Optional<Reading> stopToSeat = measures.reading("stop_to_seat_mm");
+        Optional<Reading> mass = measures.reading("mass_g");
         if (!row.has("turns_shaft")) {
             row.missing("turns_shaft", "yes when turning the sleeve turns shaft and grip, else no");
         }
