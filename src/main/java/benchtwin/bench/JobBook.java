@@ -1,5 +1,7 @@
 package benchtwin.bench;
 
+import benchtwin.book.BookEntry;
+import benchtwin.book.BookProblem;
 import benchtwin.book.BookView;
 import benchtwin.book.EventKind;
 import benchtwin.book.JobActs;
@@ -108,21 +110,32 @@ public final class JobBook {
      * @throws BadInput when the club or the day is not known
      */
     public static String add(OpenBook book, Order order) throws BadInput {
+        Map<String, String> facts = facts(order);
+        return book.write("job add", entry -> {
+            complete(entry, order, facts);
+            return new JobActs(entry).open(facts, order.words()).tag();
+        });
+    }
+
+    /** What is known of a job before the book is looked at. */
+    static Map<String, String> facts(Order order) throws BadInput {
         Map<String, String> facts = new TreeMap<>(Map.of("what", order.what().word()));
         if (order.due().isPresent()) {
             facts.put("due", due(order.due().get()));
         }
-        return book.write("job add", entry -> {
-            if (order.club().isPresent()) {
-                Thing club = OpenBook.need(entry, ThingKind.CLUB, order.club().get());
-                facts.put("club", club.tag());
-                entry.state(club).fact("player").ifPresent(player -> facts.put("player", player));
-            }
-            if (order.player().isPresent()) {
-                facts.put("player", PlayerBook.orNew(entry, order.player().get()).tag());
-            }
-            return new JobActs(entry).open(facts, order.words()).tag();
-        });
+        return facts;
+    }
+
+    /** What the book adds: the club as it is written there, and its player. */
+    static void complete(BookEntry entry, Order order, Map<String, String> facts) throws BookProblem {
+        if (order.club().isPresent()) {
+            Thing club = OpenBook.need(entry, ThingKind.CLUB, order.club().get());
+            facts.put("club", club.tag());
+            entry.state(club).fact("player").ifPresent(player -> facts.put("player", player));
+        }
+        if (order.player().isPresent()) {
+            facts.put("player", PlayerBook.orNew(entry, order.player().get()).tag());
+        }
     }
 
     /** A day, or a day and an hour, as the book keeps it. */

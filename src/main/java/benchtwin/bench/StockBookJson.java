@@ -62,6 +62,21 @@ public final class StockBookJson {
         return done(root);
     }
 
+    /**
+     * What came of reading files into the book.
+     * @param imported what came of it
+     * @return JSON text, indented
+     */
+    public static String imported(StockImport.Imported imported) {
+        ObjectNode root = Json.object();
+        root.put("added", imported.added());
+        root.put("changed", imported.changed());
+        root.put("same", imported.same());
+        root.set("changes", Json.texts(imported.changes()));
+        root.set("remarks", Json.texts(imported.remarks()));
+        return done(root);
+    }
+
     private static ObjectNode node(StockBook.Part part) {
         ObjectNode node = Json.object();
         node.put("kind", part.kind());

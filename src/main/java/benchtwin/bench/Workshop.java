@@ -33,7 +33,16 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      * @throws BadInput with every fault, when a file is bad and the good rows were not asked for
      */
     public static Workshop load(StockFiles files, boolean goodRowsOnly) throws BadInput {
-        InventoryRead read = InventoryReader.read(files, goodRowsOnly);
+        return of(InventoryReader.read(files, goodRowsOnly));
+    }
+
+    /**
+     * The stock as it was read.
+     * @param read what was read
+     * @return the workshop
+     * @throws BadInput with every fault, when nothing was taken
+     */
+    static Workshop of(InventoryRead read) throws BadInput {
         if (read.inventory().isEmpty()) {
             List<String> messages = new ArrayList<>(read.faults().stream().map(Fault::text).toList());
             more(messages, read.faultCount() - read.faults().size(), "faults");

@@ -30,6 +30,18 @@ public final class ClubActs {
      * @throws BookProblem when a part that comes is not free; then nothing of the entry is kept
      */
     public List<String> enter(Thing club, NewEvent event) throws BookProblem {
+        return enter(club, event, false);
+    }
+
+    /**
+     * The same; on request a part that is not free is only remarked upon, where a record is taken over as it is.
+     * @param club    the club
+     * @param event   the event; its facts name the parts
+     * @param lenient whether a part that is not free is let pass
+     * @return what could not be kept in step, in words
+     * @throws BookProblem when a part that comes is not free, and that does not pass
+     */
+    public List<String> enter(Thing club, NewEvent event, boolean lenient) throws BookProblem {
         Map<String, String> before = entry.state(club).facts();
         List<String> remarks = new ArrayList<>();
         for (Map.Entry<String, ThingKind> slot : PARTS.entrySet().stream().sorted(Map.Entry.comparingByValue()).toList()) {
@@ -38,8 +50,13 @@ public final class ClubActs {
                 continue;
             }
             leaves(club, slot.getValue(), before.get(slot.getKey()), event);
-            if (!now.isEmpty()) {
+            try {
                 comes(club, slot.getValue(), now, event, remarks);
+            } catch (BookProblem taken) {
+                if (!lenient) {
+                    throw taken;
+                }
+                remarks.add("%s, and is on record as part of %s as well".formatted(taken.getMessage(), club.tag()));
             }
         }
         entry.add(club, event);
@@ -58,6 +75,9 @@ public final class ClubActs {
     }
 
     private void comes(Thing club, ThingKind kind, String tag, NewEvent event, List<String> remarks) throws BookProblem {
+        if (tag.isEmpty()) {
+            return;
+        }
         Optional<Thing> part = entry.thing(kind, tag);
         if (part.isEmpty()) {
             remarks.add("%s %s is not in the book: what is known of it is only that it is on %s".formatted(kind.word(), tag,

@@ -18,12 +18,13 @@ final class Fold {
 
     private static final List<String> BEND_DIRECTIONS = List.of("upright", "flat", "forward", "back");
 
-    /** Of a reading: what it is of and how it was read. */
-    private record Group(String quantity, Map<String, String> condition) {
+    /** Of a reading: what it is of, how and on what it was read. */
+    private record Group(String quantity, Map<String, String> condition, Optional<String> gauge) {
     }
 
     private final ThingKind kind;
     private final Map<Long, KeptReading> corrections = new HashMap<>();
+    private final Map<Long, Long> entryOf = new HashMap<>();
     private final Map<String, String> facts = new TreeMap<>();
     private final Map<Group, List<CurrentReading>> readings = new LinkedHashMap<>();
     private final List<Promise> promises = new ArrayList<>();
@@ -88,18 +89,17 @@ final class Fold {
             }
             default -> learn(event.facts());
         }
+        readings.keySet().removeIf(group -> Overtaken.byAct(event.kind(), group.quantity()));
         if (event.kind() != EventKind.CORRECTED) {
             read(kept);
         }
-        if (event.kind() == EventKind.RECORDED && ClubBuild.isSound(facts)) {
+        if (event.kind() == EventKind.RECORDED && Overtaken.isSound(facts)) {
             accepted = Optional.of(new Accepted(kept.since(), facts, current()));
         }
     }
 
     private void learn(Map<String, String> news) {
-        if (kind == ThingKind.CLUB) {
-            readings.keySet().removeIf(group -> ClubBuild.overtakes(facts, news, group.quantity()));
-        }
+        readings.keySet().removeIf(group -> Overtaken.byFacts(kind, facts, news, group.quantity()));
         news.forEach((name, text) -> {
             if (text.isEmpty()) {
                 facts.remove(name);
@@ -157,7 +157,10 @@ final class Fold {
         }
     }
 
-    /** The readings of one event take the place of older ones of the same quantity and condition. */
+    /**
+     * The readings of one event take the place of older ones of the same quantity, condition and gauge; what was entered in one act
+     * as read at one time is one sitting.
+     */
     private void read(KeptEvent kept) {
         Map<Group, List<CurrentReading>> fresh = new LinkedHashMap<>();
         for (KeptReading reading : kept.readings()) {
@@ -167,11 +170,19 @@ final class Fold {
             }
             NewReading read = last.read();
             if (read.value().isPresent()) {
-                fresh.computeIfAbsent(new Group(read.quantity(), read.condition()), group -> new ArrayList<>())
+                fresh.computeIfAbsent(new Group(read.quantity(), read.condition(), read.gauge()), group -> new ArrayList<>())
                     .add(new CurrentReading(last.id(), kept.id(), kept.since(), uncorrected(read)));
             }
         }
-        readings.putAll(fresh);
+        entryOf.put(kept.id(), kept.entry().id());
+        fresh.forEach((group, read) -> {
+            List<CurrentReading> before = readings.getOrDefault(group, List.of());
+            boolean sameSitting = !before.isEmpty() && before.get(0).since().equals(kept.since())
+                && entryOf.get(before.get(0).event()) == kept.entry().id();
+            List<CurrentReading> now = new ArrayList<>(sameSitting ? before : List.of());
+            now.addAll(read);
+            readings.put(group, now);
+        });
     }
 
     private static NewReading uncorrected(NewReading read) {

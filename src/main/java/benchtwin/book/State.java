@@ -10,7 +10,7 @@ import java.util.TreeMap;
  * How a thing stands, worked out from its events.
  * @param standing how it stands
  * @param facts    what is known of it, by name
- * @param readings what it measures: of each quantity in each condition the newest sitting's
+ * @param readings what it measures: of each quantity in each condition on each gauge the newest sitting's
  * @param promises to whom it is promised
  * @param club     the club it sits in
  * @param accepted of a club, how it was when it was last as it should be

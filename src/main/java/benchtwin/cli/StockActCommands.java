@@ -2,7 +2,10 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.StockBook;
+import benchtwin.bench.StockBookJson;
+import benchtwin.bench.StockImport;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +22,27 @@ class StockActCommands {
 
     @Spec
     private CommandSpec spec;
+
+    /** Reads files. */
+    @Command(name = "import", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Read stock files into the book: all of them, or nothing. The same file twice changes nothing; parts "
+            + "measured anew get new readings beside the old ones.",
+        footer = {"", "Examples:", "  benchtwin stock import inventory-samples", "  benchtwin stock import --heads new-heads.csv"})
+    public int take(@Parameters(arity = "0..1", paramLabel = "DIR", description = "a folder with heads.csv, shafts.csv and so on")
+                    Path folder, @Mixin StockOptions stock, @Mixin BookOptions book, @Mixin OutputOptions output)
+        throws BadInput {
+        output.check();
+        StockImport.Imported imported = StockImport.run(book.open(), stock.files(Optional.ofNullable(folder)), stock.isGoodRows());
+        if (output.isJson()) {
+            out().println(StockBookJson.imported(imported));
+            return Main.DONE;
+        }
+        Page page = output.page(out());
+        imported.remarks().forEach(remark -> page.wrapped("", remark));
+        imported.changes().forEach(change -> page.wrapped("  ", change));
+        page.line("%d new, %d changed, %d as before.", imported.added(), imported.changed(), imported.same());
+        return Main.DONE;
+    }
 
     /** Moves parts. */
     @Command(name = "move", mixinStandardHelpOptions = true, description = "Put parts somewhere else: all of them, or none.",

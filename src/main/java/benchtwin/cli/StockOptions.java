@@ -39,7 +39,18 @@ final class StockOptions {
 
     /** Reads the stock, or says what is wrong with it. */
     Workshop load() throws BadInput {
+        return Workshop.load(files(Optional.empty()), goodRows);
+    }
+
+    /**
+     * The files that were named.
+     * @param named a folder named without an option
+     */
+    StockFiles files(Optional<Path> named) throws BadInput {
         StockFiles inFolder = NOTHING;
+        if (named.isPresent()) {
+            folder = named.get();
+        }
         if (folder != null) {
             if (!Files.isDirectory(folder)) {
                 throw new BadInput("--stock %s is not a folder".formatted(folder));
@@ -55,7 +66,7 @@ final class StockOptions {
                 ? "no stock was named: give its folder with --stock DIR, or files with --heads, --shafts and so on"
                 : "--stock %s holds none of the files it should, such as heads.csv".formatted(folder));
         }
-        return Workshop.load(files, goodRows);
+        return files;
     }
 
     /** A file of the stock's folder, where there is a folder and the file is in it. */

@@ -5,6 +5,7 @@ import benchtwin.club.Sleeve;
 import benchtwin.club.Step;
 import benchtwin.club.StepKind;
 import benchtwin.measure.LengthText;
+import benchtwin.mechanics.Setup;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -78,7 +79,7 @@ final class PlanWords {
                 turn > 0 ? "closed" : "open");
             String both = lieWords + (lie != 0 && turn != 0 ? ", " : "") + face;
             if (!both.isEmpty()) {
-                Map<String, Double> amounts = new LinkedHashMap<>();
+                Map<String, Double> amounts = tilt(found);
                 put(amounts, "uprightDeg", lie);
                 put(amounts, "closedDeg", turn);
                 steps.add(step(StepKind.BEND_WOOD, both, amounts, "Bend %s, then read.", both));
@@ -87,10 +88,14 @@ final class PlanWords {
         }
         if (turn != 0) {
             String loft = String.format(Locale.ROOT, "loft %.1f° %s", Math.abs(turn), turn > 0 ? "weak" : "strong");
-            steps.add(step(StepKind.BEND_IRON, loft, Map.of("weakDeg", turn), "Bend %s, then read.", loft));
+            Map<String, Double> amounts = tilt(found);
+            put(amounts, "weakDeg", turn);
+            steps.add(step(StepKind.BEND_IRON, loft, amounts, "Bend %s, then read.", loft));
         }
         if (lie != 0) {
-            steps.add(step(StepKind.BEND_IRON, lieWords, Map.of("uprightDeg", lie), "Bend %s, then read.", lieWords));
+            Map<String, Double> amounts = turn == 0 ? tilt(found) : new LinkedHashMap<>();
+            put(amounts, "uprightDeg", lie);
+            steps.add(step(StepKind.BEND_IRON, lieWords, amounts, "Bend %s, then read.", lieWords));
         }
     }
 
@@ -190,6 +195,16 @@ final class PlanWords {
             steps.add(step(StepKind.REGRIP, "grip off and on", Map.of(),
                 "Take the grip off before the butt is touched and mount it again."));
         }
+    }
+
+    /** What the hosel's metal sees of all bends of a plan; it stands with the first of them. */
+    private static Map<String, Double> tilt(FoundPlan found) {
+        Map<String, Double> amounts = new LinkedHashMap<>();
+        if (found.angle().aim() instanceof Setup.Tilted tilted) {
+            put(amounts, "tiltUprightDeg", tilted.tilt().uprightDeg());
+            put(amounts, "tiltForwardDeg", tilted.tilt().forwardDeg());
+        }
+        return amounts;
     }
 
     private static void put(Map<String, Double> amounts, String name, double amount) {

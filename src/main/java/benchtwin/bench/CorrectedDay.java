@@ -1,0 +1,75 @@
+package benchtwin.bench;
+
+import benchtwin.book.KeptEvent;
+import benchtwin.book.KeptReading;
+import benchtwin.book.NewReading;
+import benchtwin.book.SheetOrigin;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What of one sitting's readings a file says otherwise now: corrections, each in the place of the last word on a reading. */
+final class CorrectedDay {
+
+    private static final String WHY = "its file says otherwise now";
+
+    private final Map<String, KeptReading> now = new LinkedHashMap<>();
+    private final List<NewReading> corrections = new ArrayList<>();
+    private final List<NewReading> late = new ArrayList<>();
+
+    /**
+     * @param all everything that befell the club
+     * @param key the row's key, which the events that came from it bear
+     */
+    CorrectedDay(List<KeptEvent> all, String key) {
+        Map<Long, KeptReading> corrected = new HashMap<>();
+        all.forEach(event -> event.readings().forEach(reading -> reading.read().corrects()
+            .ifPresent(id -> corrected.put(id, reading))));
+        all.stream().filter(event -> event.event().sheet().map(SheetOrigin::key).equals(Optional.of(key)))
+            .flatMap(event -> event.readings().stream()).filter(reading -> reading.read().corrects().isEmpty())
+            .forEach(reading -> {
+                KeptReading last = reading;
+                while (corrected.containsKey(last.id())) {
+                    last = corrected.get(last.id());
+                }
+                now.put(last.read().quantity(), last);
+            });
+    }
+
+    /** A reading the row has: nothing to do when it is the same, a correction or a late reading otherwise. */
+    void holds(NewReading read, List<String> words) {
+        KeptReading old = now.get(read.quantity());
+        if (old == null) {
+            late.add(read);
+            words.add("%s %s, not read before".formatted(HistoryWords.name(read.quantity()),
+                Json.rounded(read.value().orElseThrow())));
+        } else if (!old.read().value().equals(read.value()) || !old.read().condition().equals(read.condition())) {
+            corrections.add(read.correcting(old.id(), WHY));
+            words.add("%s %s → %s".formatted(HistoryWords.name(read.quantity()), old.read().value().isPresent()
+                ? Double.toString(Json.rounded(old.read().value().getAsDouble())) : "taken back",
+                Json.rounded(read.value().orElseThrow())));
+        }
+    }
+
+    /** Readings the row no longer has are taken back. */
+    void holdsNoMore(List<String> columns, List<String> words) {
+        now.values().stream().filter(old -> !columns.contains(old.read().quantity()) && old.read().value().isPresent())
+            .forEach(old -> {
+                corrections.add(old.read().takingBack(old.id(), WHY));
+                words.add("%s taken back".formatted(HistoryWords.name(old.read().quantity())));
+            });
+    }
+
+    /** Readings in the place of others. */
+    List<NewReading> corrections() {
+        return corrections;
+    }
+
+    /** Readings that were not there before. */
+    List<NewReading> late() {
+        return late;
+    }
+}
