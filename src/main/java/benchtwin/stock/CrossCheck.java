@@ -128,7 +128,7 @@ final class CrossCheck {
     }
 
     static String expectation(String tag, Lot<?> lot) {
-        return "something that file has%s".formatted(
+        return "something %s has%s".formatted(lot.file().equals(RecordLots.BOOK) ? lot.file() : "that file",
             Nearest.to(tag, lot.named()).map(near -> " (did you mean " + near + "?)").orElse(""));
     }
 }

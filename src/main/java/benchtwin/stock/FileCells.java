@@ -11,17 +11,26 @@ final class FileCells implements RowCells {
     private final String file;
     private final Header header;
     private final String[] cells;
+    /** The same, stripped once they have been asked for. */
+    private final String[] stripped;
     private final long line;
 
     FileCells(String file, Header header, CSVRecord record, long line) {
         this.file = file;
         this.header = header;
         this.cells = record.values();
+        this.stripped = new String[cells.length];
         this.line = line;
     }
 
     private String at(int position) {
-        return position < 0 ? "" : cells[position].replace('\u00a0', ' ').strip();
+        if (position < 0) {
+            return "";
+        }
+        if (stripped[position] == null) {
+            stripped[position] = cells[position].replace('\u00a0', ' ').strip();
+        }
+        return stripped[position];
     }
 
     @Override

@@ -46,11 +46,11 @@ final class LotBuilder<T> {
     private void refuseTwice(Row row, List<String> key, Row earlier) {
         List<String> columns = kind.keyColumns();
         String column = columns.get(columns.size() - 1);
-        String where = earlier.cells().words();
+        String where = row.source().isRecord() ? "is there twice" : "is already on " + earlier.cells().words();
         if (columns.size() == 1) {
-            row.fault(column, "is already on " + where, "every %s once".formatted(column));
+            row.fault(column, where, "every %s once".formatted(column));
         } else {
-            row.fault(column, "is already on %s for %s %s".formatted(where, columns.get(0), key.get(0)),
+            row.fault(column, "%s for %s %s".formatted(where, columns.get(0), key.get(0)),
                 "every %s of a %s once".formatted(column, columns.get(0)));
         }
     }

@@ -140,7 +140,7 @@ final class Measures {
 
     /** The value, settled, unless it cannot be. The cell is null for a recorded reading, whose value is taken as it is. */
     private OptionalDouble inRange(Column column, String name, String cell, double value) {
-        Range range = Ranges.of(row.source().kind(), column.name(), category);
+        Range range = Ranges.of(row.source().kind(), column, category);
         if (!range.isPossible(value)) {
             row.fault(name, cell == null ? PlainNumber.text(value) : cell, "is not possible",
                 "%s from %s to %s".formatted(Unit.of(name).words(), shownUnder(name, range.least()),

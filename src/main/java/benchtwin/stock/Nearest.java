@@ -28,9 +28,21 @@ public final class Nearest {
 
     /** Lower case, with spaces, hyphens and underscores all alike. */
     static String fold(String text) {
-        String lower = text.strip().toLowerCase(Locale.ROOT);
-        boolean oneWord = lower.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= '0' && c <= '9');
-        return oneWord ? lower : BETWEEN_WORDS.matcher(lower).replaceAll("-");
+        if (isFolded(text)) {
+            return text;
+        }
+        return BETWEEN_WORDS.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("-");
+    }
+
+    /** Most words are as they should be, and need no pattern. */
+    private static boolean isFolded(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

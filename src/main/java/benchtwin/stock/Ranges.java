@@ -24,7 +24,8 @@ import java.util.Optional;
 final class Ranges {
 
     private static final Map<String, Range> TABLE = new HashMap<>();
-    private static final Map<StockKind, Map<String, Range[]>> BY_KIND = new EnumMap<>(StockKind.class);
+    /** By kind, place of the column and category, with a last one for no category. */
+    private static final Map<StockKind, Range[][]> BY_KIND = new EnumMap<>(StockKind.class);
 
     static {
         angles("loft_deg", -20, 90);
@@ -152,11 +153,15 @@ final class Ranges {
 
     /** The range of a column, for a category where one is known and has its own, lengths in mm. */
     static Range of(StockKind kind, String column, Optional<Category> category) {
-        Range[] ranges = BY_KIND.get(kind).get(column);
+        return of(kind, kind.known(column), category);
+    }
+
+    static Range of(StockKind kind, Column column, Optional<Category> category) {
+        Range[] ranges = BY_KIND.get(kind)[column.place()];
         if (ranges == null) {
-            throw new IllegalStateException("no range for column %s of %s".formatted(column, kind.fileName()));
+            throw new IllegalStateException("no range for column %s of %s".formatted(column.name(), kind.fileName()));
         }
-        return ranges[category.map(Category::ordinal).orElse(ranges.length - 1)];
+        return ranges[category.isPresent() ? category.get().ordinal() : ranges.length - 1];
     }
 
     /** The range of a line's slope through a quantity, whatever its step. */
@@ -164,9 +169,9 @@ final class Ranges {
         return TABLE.get(quantity.word() + ".slope");
     }
 
-    /** One range for each category and a last one for none. */
-    private static Map<String, Range[]> resolved(StockKind kind) {
-        Map<String, Range[]> byColumn = new HashMap<>();
+    /** For each column one range a category and a last one for none; null for a column without numbers. */
+    private static Range[][] resolved(StockKind kind) {
+        Range[][] byPlace = new Range[kind.columns().size()][];
         for (Column column : kind.columns()) {
             String name = TABLE.containsKey(kind.word() + "." + column.name()) ? kind.word() + "." + column.name()
                 : column.name();
@@ -176,10 +181,10 @@ final class Ranges {
                 for (Category category : Category.values()) {
                     ranges[category.ordinal()] = TABLE.getOrDefault(name + "." + category.word(), TABLE.get(name));
                 }
-                byColumn.put(column.name(), ranges);
+                byPlace[column.place()] = ranges;
             }
         }
-        return byColumn;
+        return byPlace;
     }
 
     private static void angles(String loft, double least, double most) {

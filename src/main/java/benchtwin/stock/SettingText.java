@@ -16,6 +16,9 @@ final class SettingText {
 
     /** The setting's label: {@code 3/5} for any way of writing two rings, any other text as it stands. */
     static String of(String cell) {
+        if (cell.length() < 3) {   // one ring, and most settings are
+            return cell;
+        }
         Matcher matcher = TWO_RINGS.matcher(cell);
         return matcher.matches() ? matcher.group(1) + "/" + matcher.group(2) : cell;
     }

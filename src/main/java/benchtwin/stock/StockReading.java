@@ -172,7 +172,7 @@ final class StockReading {
 
     Map<String, Integer> rowsRead() {
         Map<String, Integer> rows = new LinkedHashMap<>();
-        lots.values().forEach(lot -> rows.put(lot.file(), lot.rows()));
+        lots.values().forEach(lot -> rows.merge(lot.file(), lot.rows(), Integer::sum));
         return rows;
     }
 }

@@ -51,6 +51,9 @@ final class Words {
 
     /** The members of a cell that lists several, stripped; an empty member shows as an empty text. */
     static List<String> list(String cell) {
+        if (cell.indexOf('+') < 0 && cell.indexOf('|') < 0) {
+            return List.of(cell.strip());
+        }
         return Arrays.stream(BETWEEN.split(cell, -1)).map(String::strip).toList();
     }
 }
