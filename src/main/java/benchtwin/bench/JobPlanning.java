@@ -10,6 +10,9 @@ import benchtwin.book.ThingKind;
 import benchtwin.club.Grip;
 import benchtwin.match.Favourite;
 import benchtwin.match.Ranked;
+import benchtwin.match.ShaftPick;
+import benchtwin.match.ShaftRequest;
+import benchtwin.match.Way;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,6 +58,38 @@ public final class JobPlanning {
         return new PlannedClub(name, option, Optional.empty(), partsOf(favourite));
     }
 
+    /**
+     * A changed club's own parts: all it has but what is changed.
+     * @param name the club's tag
+     * @param way  the way chosen
+     * @param club the club as it is
+     * @return what is planned
+     */
+    public static PlannedClub changed(String name, Way way, Favourite club) {
+        return new PlannedClub(name, way.option(), way.grip().filter(grip -> !club.grip().equals(Optional.of(grip))),
+            partsOf(club));
+    }
+
+    /**
+     * A club built anew around a head with a shaft from the drawer.
+     * @param pick    the shaft chosen
+     * @param request what was asked
+     * @return what is planned
+     */
+    public static PlannedClub reshafted(ShaftPick pick, ShaftRequest request) {
+        return new PlannedClub(request.club().name(), pick.option(), Optional.empty(), partsOf(request.club()));
+    }
+
+    /**
+     * A club of a set, all of it from the stock.
+     * @param name   what the set calls it
+     * @param option its parts and plan
+     * @return what is planned
+     */
+    public static PlannedClub ofSet(String name, Ranked option) {
+        return new PlannedClub(name, option, Optional.empty(), Map.of());
+    }
+
     /** The parts a favourite has, by kind. */
     static Map<String, String> partsOf(Favourite favourite) {
         Map<String, String> parts = new TreeMap<>();
@@ -74,26 +109,46 @@ public final class JobPlanning {
      * @throws BadInput when a part is not free any more; then nothing is kept
      */
     public static String promise(OpenBook book, For job, List<PlannedClub> clubs) throws BadInput {
-        Map<String, String> facts = new LinkedHashMap<>();
-        if (job.number().isEmpty()) {
-            facts.putAll(JobBook.facts(job.order()));
+        return promiseAll(book, Map.of(job, clubs)).get(0);
+    }
+
+    /**
+     * Makes the plans several jobs', all at once or none.
+     * @param book the book
+     * @param jobs what is planned, by job
+     * @return the jobs' numbers, in order
+     * @throws BadInput when a part is not free any more; then nothing is kept
+     */
+    public static List<String> promiseAll(OpenBook book, Map<For, List<PlannedClub>> jobs) throws BadInput {
+        Map<For, Map<String, String>> facts = new LinkedHashMap<>();
+        for (For job : jobs.keySet()) {
+            facts.put(job, new LinkedHashMap<>(JobBook.facts(job.order())));
         }
-        JobPlan plan = new JobPlan(clubs.stream().map(club -> JobPlan.Club.of(club.name(), club.option(), club.grip())).toList());
         return book.write("job plan", entry -> {
-            JobActs acts = new JobActs(entry);
-            Thing thing;
-            if (job.number().isPresent()) {
-                thing = OpenBook.need(entry, ThingKind.JOB, job.number().get());
-            } else {
-                JobBook.complete(entry, job.order(), facts);
-                thing = acts.open(facts, job.order().words());
+            List<String> numbers = new ArrayList<>();
+            for (Map.Entry<For, List<PlannedClub>> job : jobs.entrySet()) {
+                numbers.add(promise(entry, job.getKey(), facts.get(job.getKey()), job.getValue()));
             }
-            acts.plan(thing, plan.facts(), needed(entry, thing, clubs));
-            return thing.tag();
+            return numbers;
         });
     }
 
-    private static List<JobActs.Needed> needed(BookEntry entry, Thing job, List<PlannedClub> clubs) throws BookProblem {
+    private static String promise(BookEntry entry, For job, Map<String, String> facts, List<PlannedClub> clubs)
+        throws BookProblem {
+        JobPlan plan = new JobPlan(clubs.stream().map(club -> JobPlan.Club.of(club.name(), club.option(), club.grip())).toList());
+        JobActs acts = new JobActs(entry);
+        Thing thing;
+        if (job.number().isPresent()) {
+            thing = OpenBook.need(entry, ThingKind.JOB, job.number().get());
+        } else {
+            JobBook.complete(entry, job.order(), facts);
+            thing = acts.open(facts, job.order().words());
+        }
+        acts.plan(thing, plan.facts(), needed(entry, clubs));
+        return thing.tag();
+    }
+
+    private static List<JobActs.Needed> needed(BookEntry entry, List<PlannedClub> clubs) throws BookProblem {
         Map<Thing, Integer> needed = new LinkedHashMap<>();
         for (PlannedClub club : clubs) {
             JobPlan.Club plan = JobPlan.Club.of(club.name(), club.option(), club.grip());

@@ -7,6 +7,7 @@ import benchtwin.book.BookProblem;
 import benchtwin.book.BookView;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -34,6 +35,24 @@ public final class OpenBook {
      */
     public static OpenBook open(Optional<Path> named, Optional<String> by) throws BadInput {
         return open(place(named), by, Clock.systemUTC());
+    }
+
+    /**
+     * Opens the book that is there.
+     * @param named the file, if one was named
+     * @param by    who uses it, if they said so
+     * @return the book; empty when there is none and none was named
+     * @throws BadInput when it cannot be opened, or the named one is not there
+     */
+    public static Optional<OpenBook> ifThere(Optional<Path> named, Optional<String> by) throws BadInput {
+        Path place = place(named);
+        if (!Files.exists(place)) {
+            if (named.isPresent()) {
+                throw new BadInput("there is no book %s; benchtwin stock import DIR --book %s makes one".formatted(place, place));
+            }
+            return Optional.empty();
+        }
+        return Optional.of(open(named, by));
     }
 
     /** The same at another time. */

@@ -146,6 +146,19 @@ public final class PlayerBook {
         return player.state().fact(HAND).map(word -> word.equals(Hand.LEFT.word()) ? Hand.LEFT : Hand.RIGHT);
     }
 
+    /**
+     * The tolerances the player of a club prefers.
+     * @param book the book
+     * @param club the club's tag
+     * @return by quantity; none where there is no such club or player
+     * @throws BadInput when the book cannot be read
+     */
+    public static Map<Quantity, Double> tolerancesFor(OpenBook book, String club) throws BadInput {
+        return book.read(view -> view.thing(ThingKind.CLUB, club).flatMap(thing -> view.state(thing).fact("player"))
+            .flatMap(player -> view.thing(ThingKind.PLAYER, player)).map(player -> tolerances(view.state(player).facts()))
+            .orElse(Map.of()));
+    }
+
     /** The tolerances a player prefers, by quantity. */
     static Map<Quantity, Double> tolerances(Map<String, String> facts) {
         Map<Quantity, Double> tolerances = new EnumMap<>(Quantity.class);

@@ -59,6 +59,19 @@ public record Workshop(Inventory inventory, List<String> remarks) {
         return new Workshop(read.inventory().get(), List.copyOf(remarks));
     }
 
+    /**
+     * The stock as the book has it.
+     * @param book    the book
+     * @param forJob  the job that is planned: what is promised to it is free for it
+     * @param asFound whether clubs are taken as they measure now, not as they should
+     * @return the workshop
+     * @throws BadInput when the book cannot be read
+     */
+    public static Workshop of(OpenBook book, Optional<String> forJob, boolean asFound) throws BadInput {
+        InventoryRead read = book.read(view -> StockInventory.of(book, view, forJob, asFound));
+        return of(read);
+    }
+
     static void more(List<String> lines, int count, String what) {
         if (count > 0) {
             lines.add("and %d more %s".formatted(count, what));

@@ -56,11 +56,19 @@ public final class ClubActs {
                 if (!lenient) {
                     throw taken;
                 }
-                remarks.add("%s, and is on record as part of %s as well".formatted(taken.getMessage(), club.tag()));
+                if (!isCracked(slot.getValue(), now)) {
+                    remarks.add("%s, and is on record as part of %s as well".formatted(taken.getMessage(), club.tag()));
+                }
             }
         }
         entry.add(club, event);
         return remarks;
+    }
+
+    /** A cracked head left the stock and still sits in the club it broke in. */
+    private boolean isCracked(ThingKind kind, String tag) {
+        return entry.thing(kind, tag).map(part -> entry.state(part).fact("condition").equals(Optional.of(PartActs.CRACKED)))
+            .orElse(false);
     }
 
     private void leaves(Thing club, ThingKind kind, String tag, NewEvent event) throws BookProblem {

@@ -9,15 +9,24 @@ import picocli.CommandLine.Option;
 /** Which book, and who uses it. */
 final class BookOptions {
 
-    @Option(names = "--book", paramLabel = "FILE", order = 30,
+    @Option(names = "--book", paramLabel = "FILE", order = 19,
         description = "the workshop's book; default what BENCHTWIN_BOOK names, else workshop.book in your data folder")
     private Path book;
-    @Option(names = "--by", paramLabel = "NAME", order = 31,
+    @Option(names = "--by", paramLabel = "NAME", order = 19,
         description = "who enters it; default your name on this computer")
     private String by;
 
     OpenBook open() throws BadInput {
-        return OpenBook.open(file(), Optional.ofNullable(by).or(() -> Optional.ofNullable(System.getProperty("user.name"))));
+        return OpenBook.open(file(), who());
+    }
+
+    /** The book that is there; empty when there is none and none was named. */
+    Optional<OpenBook> ifThere() throws BadInput {
+        return OpenBook.ifThere(file(), who());
+    }
+
+    private Optional<String> who() {
+        return Optional.ofNullable(by).or(() -> Optional.ofNullable(System.getProperty("user.name")));
     }
 
     Optional<Path> file() {

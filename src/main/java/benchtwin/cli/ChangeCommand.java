@@ -3,9 +3,11 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.ChangeJson;
 import benchtwin.bench.ChangeService;
+import benchtwin.bench.JobBook;
+import benchtwin.bench.JobPlanning;
 import benchtwin.bench.Workshop;
 import benchtwin.club.AngleReading;
-import benchtwin.match.Tolerances;
+import benchtwin.match.Way;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -47,12 +49,10 @@ final class ChangeCommand implements Callable<Integer> {
     @Option(names = "--top", paramLabel = "N", order = 21, defaultValue = "6",
         description = "how many ways; default ${DEFAULT-VALUE}")
     private int top;
-    @Option(names = "--tolerance", paramLabel = "LIST", order = 22,
-        description = "tolerances, such as loft=0.25,length=1/16,frequency=2")
-    private String tolerance;
-    @Option(names = "--weight", paramLabel = "LIST", order = 23,
-        description = "weights of what moves along in the miss, such as lie=2,total-mass=0")
-    private String weight;
+    @Mixin
+    private ToleranceOptions tolerances;
+    @Mixin
+    private JobOptions job;
     @Mixin
     private ShopOptions shop;
     @Mixin
@@ -64,12 +64,12 @@ final class ChangeCommand implements Callable<Integer> {
             throw new BadInput("--top %d: expected 1 to %d".formatted(top, MOST_WAYS));
         }
         output.check();
+        job.check(stock);
         ChangeWish wish = ChangeWish.read(asked);
-        Tolerances tolerances = new Tolerances(QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance),
-            QuantityList.OF_CLUBS.weights("--weight", weight));
-        Workshop workshop = stock.load();
+        Workshop workshop = stock.load(job.number(), true);
         ChangeService.Answer answer = ChangeService.ways(workshop, club, new ChangeService.Wish(wish.amounts(),
-            wish.gripTag(), wish.gripMass(), Optional.ofNullable(reading), otherModels, top, tolerances, shop.settings()));
+            wish.gripTag(), wish.gripMass(), Optional.ofNullable(reading), otherModels, top,
+            tolerances.of(QuantityList.OF_CLUBS, stock.preferred(club)), shop.settings()));
         PrintWriter out = spec.commandLine().getOut();
         if (output.isJson()) {
             out.println(ChangeJson.text(answer));
@@ -77,6 +77,12 @@ final class ChangeCommand implements Callable<Integer> {
             workshop.remarks().forEach(err::println);
         } else {
             new ChangePage(output.page(out), answer).print(workshop.remarks());
+        }
+        if (job.isAsked()) {
+            Way way = job.chosen(answer.change().ways());
+            job.promise(stock, JobBook.What.CHANGE, Optional.of(club), Optional.empty(),
+                List.of(JobPlanning.changed(club, way, answer.change().request().club())),
+                output.isJson() ? spec.commandLine().getErr() : out);
         }
         return answer.change().alreadySo() || !answer.change().ways().isEmpty() ? Main.DONE : Main.NOTHING_SUITABLE;
     }

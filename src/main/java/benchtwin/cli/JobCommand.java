@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code benchtwin job}. */
-@Command(name = "job", mixinStandardHelpOptions = true,
+@Command(name = "job", mixinStandardHelpOptions = true, subcommands = {JobPlanCommand.class, JobDoneCommand.class},
     description = "What is promised to whom by when.",
     footer = {"", "Example:", "  benchtwin job add twin --club OAKES-DR --due \"2026-05-21 14:20\""})
 final class JobCommand implements Runnable {

@@ -1,6 +1,8 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.JobBook;
+import benchtwin.bench.JobPlanning;
 import benchtwin.bench.MatchJson;
 import benchtwin.bench.MatchService;
 import benchtwin.bench.Workshop;
@@ -10,7 +12,6 @@ import benchtwin.club.Hand;
 import benchtwin.club.Quantity;
 import benchtwin.match.Keep;
 import benchtwin.match.MatchAnswer;
-import benchtwin.match.Tolerances;
 import java.io.PrintWriter;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
@@ -56,11 +57,10 @@ final class MatchCommand implements Callable<Integer> {
     @Option(names = "--top", paramLabel = "N", order = 21, defaultValue = "5",
         description = "how many results; default ${DEFAULT-VALUE}")
     private int top;
-    @Option(names = "--tolerance", paramLabel = "LIST", order = 22,
-        description = "tolerances, such as loft=0.25,length=1/16,frequency=2")
-    private String tolerance;
-    @Option(names = "--weight", paramLabel = "LIST", order = 23, description = "weights in the miss, such as lie=2,face=0")
-    private String weight;
+    @Mixin
+    private ToleranceOptions tolerances;
+    @Mixin
+    private JobOptions job;
     @Option(names = "--ready-by", paramLabel = "HH:MM", order = 24,
         description = "plans that are not ready by then stand below the line")
     private String readyBy;
@@ -98,7 +98,7 @@ final class MatchCommand implements Callable<Integer> {
     public Integer call() throws BadInput {
         check();
         MatchService.Wish wish = wish();
-        Workshop workshop = stock.load();
+        Workshop workshop = stock.load(job.number(), false);
         MatchAnswer answer = club != null ? MatchService.twinOf(workshop, club, wish)
             : MatchService.nearest(workshop, written(), wish);
         PrintWriter out = spec.commandLine().getOut();
@@ -108,6 +108,11 @@ final class MatchCommand implements Callable<Integer> {
             workshop.remarks().forEach(err::println);
         } else {
             new MatchPage(output.page(out), answer, why).print(workshop.remarks());
+        }
+        if (job.isAsked()) {
+            job.promise(stock, JobBook.What.TWIN, Optional.ofNullable(club), answer.favourite().player(),
+                List.of(JobPlanning.twin(answer.favourite().name(), job.chosen(answer.results()), answer.favourite())),
+                output.isJson() ? spec.commandLine().getErr() : out);
         }
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;
     }
@@ -128,6 +133,7 @@ final class MatchCommand implements Callable<Integer> {
             throw new BadInput("--top %d: expected 1 to %d".formatted(top, MOST_RESULTS));
         }
         output.check(why);
+        job.check(stock);
     }
 
     private MatchService.Wish wish() throws BadInput {
@@ -142,8 +148,8 @@ final class MatchCommand implements Callable<Integer> {
                 throw new BadInput("--readings gives head %s twice".formatted(parts[0].strip()));
             }
         }
-        return new MatchService.Wish(keep, otherModels, top, new Tolerances(
-            QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance), QuantityList.OF_CLUBS.weights("--weight", weight)), shop.settings(), due(),
+        return new MatchService.Wish(keep, otherModels, top, tolerances.of(QuantityList.OF_CLUBS,
+            stock.preferred(club)), shop.settings(), due(),
             read);
     }
 

@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.JobPlanning;
 import benchtwin.bench.Pictures;
 import benchtwin.bench.SetJson;
 import benchtwin.bench.SetPictures;
@@ -10,12 +11,15 @@ import benchtwin.bench.Workshop;
 import benchtwin.picture.SetSheet;
 import benchtwin.sets.PlanLimits;
 import benchtwin.sets.PlayerSet;
+import benchtwin.sets.SetAnswer;
 import benchtwin.sets.SetRequest;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -81,6 +85,8 @@ final class SetCommand implements Callable<Integer> {
     private String grip;
     @Mixin
     private ShopOptions shop;
+    @Mixin
+    private JobOptions job;
     @Option(names = "--plot", paramLabel = "FILE", order = 37,
         description = "draw a player's frequencies, swing weights and loft gaps into a file ending in .svg or .png")
     private Path plot;
@@ -102,7 +108,7 @@ final class SetCommand implements Callable<Integer> {
         Optional<BadInput> stockFaults = Optional.empty();
         Workshop workshop = null;
         try {
-            workshop = stock.load();
+            workshop = stock.load(job.number(), false);
         } catch (BadInput bad) {
             stockFaults = Optional.of(bad);
         }
@@ -118,6 +124,7 @@ final class SetCommand implements Callable<Integer> {
             SetService.Answer answer = planned(request, limits, stop);
             print(answer, sets, remarks);
             write(answer, sets);
+            promise(answer.plan());
             return answer.plan().score().unbuilt() < answer.plan().score().clubs() ? Main.DONE : Main.NOTHING_SUITABLE;
         }
     }
@@ -125,6 +132,7 @@ final class SetCommand implements Callable<Integer> {
     /** What can be said before anything is read. */
     private void check() throws BadInput {
         output.check(why);
+        job.check(stock);
         if (!record.isEmpty() && (targets != null || lines != null || !players.isEmpty())) {
             throw new BadInput("--from-record takes the sets from the record: leave out --targets, --lines and --players");
         }
@@ -171,6 +179,24 @@ final class SetCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try (ProgressLine line = new ProgressLine(err, request.targets().clubs().size())) {
             return SetService.plan(request, limits, line, stop::isPressed);
+        }
+    }
+
+    /** Makes each player's built clubs a job. */
+    private void promise(SetAnswer plan) throws BadInput {
+        if (!job.isAsked()) {
+            return;
+        }
+        Map<String, List<JobPlanning.PlannedClub>> built = new LinkedHashMap<>();
+        for (PlayerSet set : plan.players()) {
+            List<JobPlanning.PlannedClub> clubs = set.clubs().stream().filter(club -> club.build().isPresent())
+                .map(club -> JobPlanning.ofSet(club.wanted().club(), club.build().orElseThrow())).toList();
+            if (!clubs.isEmpty()) {
+                built.put(set.player(), clubs);
+            }
+        }
+        if (!built.isEmpty()) {
+            job.promiseSets(stock, built, output.isJson() ? spec.commandLine().getErr() : spec.commandLine().getOut());
         }
     }
 

@@ -2,6 +2,8 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.Pictures;
+import benchtwin.bench.JobBook;
+import benchtwin.bench.JobPlanning;
 import benchtwin.bench.ProfileJson;
 import benchtwin.bench.ProfileService;
 import benchtwin.bench.ShaftsJson;
@@ -12,11 +14,11 @@ import benchtwin.club.ShaftMaterial;
 import benchtwin.match.Pick;
 import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftRequest;
-import benchtwin.match.Tolerances;
 import benchtwin.picture.Picture;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -90,12 +92,10 @@ final class ShaftsCommand implements Callable<Integer> {
     private ShaftMaterial material;
     @Option(names = "--same-model", order = 23, description = "only shafts of the old shaft's model")
     private boolean sameModel;
-    @Option(names = "--tolerance", paramLabel = "LIST", order = 24,
-        description = "tolerances, such as frequency=2,mass=2,torque=0.3")
-    private String tolerance;
-    @Option(names = "--weight", paramLabel = "LIST", order = 24,
-        description = "weights in the miss, such as frequency=1,mass=0.5,torque=0.25,balance=0.25")
-    private String weight;
+    @Mixin
+    private ToleranceOptions tolerances;
+    @Mixin
+    private JobOptions job;
     @Mixin
     private ShopOptions shop;
     @Option(names = "--profile", paramLabel = "TAG", order = 38,
@@ -117,8 +117,9 @@ final class ShaftsCommand implements Callable<Integer> {
         if (profile != null) {
             return profile();
         }
+        job.check(stock);
         ShaftsService.Wish wish = wish();
-        Workshop workshop = stock.load();
+        Workshop workshop = stock.load(job.number(), false);
         ShaftAnswer answer = ShaftsService.choose(workshop, wish);
         draw(answer.picks().isEmpty() ? Optional.empty() : Optional.of(Pictures.of(answer)), "no shaft was picked");
         PrintWriter out = spec.commandLine().getOut();
@@ -128,6 +129,11 @@ final class ShaftsCommand implements Callable<Integer> {
             workshop.remarks().forEach(err::println);
         } else {
             new ShaftsPage(output.page(out), answer, why).print(workshop.remarks());
+        }
+        if (job.isAsked()) {
+            job.promise(stock, JobBook.What.CHANGE, Optional.ofNullable(club), Optional.empty(),
+                List.of(JobPlanning.reshafted(job.chosen(answer.picks()), answer.request())),
+                output.isJson() ? spec.commandLine().getErr() : out);
         }
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;
     }
@@ -178,11 +184,10 @@ final class ShaftsCommand implements Callable<Integer> {
                 throw new BadInput("--length and --target both name the length");
             }
         }
-        Tolerances tolerances = new Tolerances(QuantityList.OF_SHAFTS.tolerances("--tolerance", tolerance),
-            QuantityList.OF_SHAFTS.weights("--weight", weight));
         return new ShaftsService.Wish(Optional.ofNullable(club), Optional.ofNullable(head), Optional.ofNullable(grip),
             written, clampMm(written), overGrip, headAdded == null ? OptionalDouble.empty() : OptionalDouble.of(added()),
-            Optional.ofNullable(material), sameModel, assumed(), picking(), tolerances, shop.settings());
+            Optional.ofNullable(material), sameModel, assumed(), picking(),
+            tolerances.of(QuantityList.OF_SHAFTS, stock.preferred(club)), shop.settings());
     }
 
     private double added() throws BadInput {

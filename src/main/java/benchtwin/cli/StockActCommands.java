@@ -29,10 +29,10 @@ class StockActCommands {
             + "measured anew get new readings beside the old ones.",
         footer = {"", "Examples:", "  benchtwin stock import inventory-samples", "  benchtwin stock import --heads new-heads.csv"})
     public int take(@Parameters(arity = "0..1", paramLabel = "DIR", description = "a folder with heads.csv, shafts.csv and so on")
-                    Path folder, @Mixin StockOptions stock, @Mixin BookOptions book, @Mixin OutputOptions output)
+                    Path folder, @Mixin StockOptions stock, @Mixin OutputOptions output)
         throws BadInput {
         output.check();
-        StockImport.Imported imported = StockImport.run(book.open(), stock.files(Optional.ofNullable(folder)), stock.isGoodRows());
+        StockImport.Imported imported = StockImport.run(stock.openBook(), stock.files(Optional.ofNullable(folder)), stock.isGoodRows());
         if (output.isJson()) {
             out().println(StockBookJson.imported(imported));
             return Main.DONE;

@@ -1,12 +1,18 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.OpenBook;
+import benchtwin.bench.PlayerBook;
 import benchtwin.bench.Workshop;
+import benchtwin.club.Quantity;
 import benchtwin.stock.StockFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which files the stock is read from. */
@@ -34,12 +40,51 @@ final class StockOptions {
     private Path sleeveSettings;
     @Option(names = "--frequencies", paramLabel = "FILE", order = 18, description = "further shaft readings")
     private Path frequencies;
+    @Mixin
+    private BookOptions bookOptions;
     @Option(names = "--good-rows", order = 19, description = "take the good rows of a file that has bad ones")
     private boolean goodRows;
 
-    /** Reads the stock, or says what is wrong with it. */
+    /** Reads the stock from the files that were named, else from the book. */
     Workshop load() throws BadInput {
-        return Workshop.load(files(Optional.empty()), goodRows);
+        return load(Optional.empty(), false);
+    }
+
+    /**
+     * The same.
+     * @param forJob  a job of the book that is planned
+     * @param asFound whether the book's clubs are taken as they measure now, not as they should
+     */
+    Workshop load(Optional<String> forJob, boolean asFound) throws BadInput {
+        if (isFromFiles()) {
+            if (bookOptions.file().isPresent()) {
+                throw new BadInput("the stock is in the files that were named or in the book: leave out --book, or the files");
+            }
+            return Workshop.load(files(Optional.empty()), goodRows);
+        }
+        return Workshop.of(book(), forJob, asFound);
+    }
+
+    /** Whether files were named. */
+    boolean isFromFiles() {
+        return Stream.of(folder, heads, shafts, grips, sleeves, weights, clubs, sleeveSettings, frequencies)
+            .anyMatch(Objects::nonNull);
+    }
+
+    /** The book the stock is in. */
+    OpenBook book() throws BadInput {
+        return bookOptions.ifThere().orElseThrow(() -> new BadInput("no stock was named, and there is no book yet: give a folder "
+            + "with --stock DIR, or read one into the book with benchtwin stock import DIR"));
+    }
+
+    /** Tolerances the player of one of the book's clubs prefers; none where the stock is in files. */
+    Map<Quantity, Double> preferred(String club) throws BadInput {
+        return club == null || isFromFiles() ? Map.of() : PlayerBook.tolerancesFor(book(), club);
+    }
+
+    /** The book, made where there is none. */
+    OpenBook openBook() throws BadInput {
+        return bookOptions.open();
     }
 
     /**

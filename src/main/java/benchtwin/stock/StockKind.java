@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** The kinds of stock file and the columns each may have. */
@@ -140,6 +142,14 @@ public enum StockKind {
     /** The columns that say what a row is of: its key, or the tag where rows may repeat. */
     List<String> namingColumns() {
         return namingColumns;
+    }
+
+    /**
+     * The columns a row may have, under their names in the program's own units.
+     * @return every column once
+     */
+    public Set<String> recordColumns() {
+        return columns.stream().map(Column::recordName).collect(Collectors.toUnmodifiableSet());
     }
 
     List<Column> columns() {

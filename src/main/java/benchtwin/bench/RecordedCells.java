@@ -1,0 +1,91 @@
+package benchtwin.bench;
+
+import benchtwin.book.CurrentReading;
+import benchtwin.book.Moment;
+import benchtwin.measure.Reading;
+import benchtwin.measure.Taken;
+import benchtwin.stock.RecordedRow;
+import benchtwin.stock.SheetRow;
+import benchtwin.stock.StockKind;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** One part of the book on its way to be a row of stock. */
+final class RecordedCells {
+
+    private final StockKind kind;
+    private final Set<String> columns;
+    private final Map<String, String> cells = new LinkedHashMap<>();
+    private final Map<String, String> extra = new LinkedHashMap<>();
+    private final Map<String, Reading> readings = new HashMap<>();
+
+    RecordedCells(StockKind kind, String tag) {
+        this.kind = kind;
+        this.columns = kind.recordColumns();
+        cells.put(kind.requiredColumns().get(0), tag);
+    }
+
+    RecordedCells put(String column, String text) {
+        cells.put(column, text);
+        return this;
+    }
+
+    /** Facts the kind has a column for, and those of columns that came with a file. */
+    void facts(Map<String, String> facts) {
+        facts.forEach((name, text) -> {
+            if (columns.contains(name)) {
+                cells.put(name, text);
+            } else if (name.startsWith(ImportedRow.EXTRA)) {
+                extra.put(name.substring(ImportedRow.EXTRA.length()), text);
+            }
+        });
+    }
+
+    /**
+     * The newest sitting of each quantity, as a mean where it was read several times. A row says once how its angles were
+     * read, so a reading in another condition than a newer one stays out.
+     */
+    void readings(List<CurrentReading> current, ZoneId zone) {
+        List<CurrentReading> newestFirst = current.stream().filter(reading -> columns.contains(reading.read().quantity()))
+            .sorted(Comparator.comparing(CurrentReading::since).thenComparing(CurrentReading::id).reversed()).toList();
+        Map<String, CurrentReading> chosen = new HashMap<>();
+        for (CurrentReading reading : newestFirst) {
+            if (!chosen.containsKey(reading.read().quantity()) && agrees(reading)) {
+                chosen.put(reading.read().quantity(), reading);
+                reading.read().condition().forEach((name, text) -> {
+                    if (columns.contains(name)) {
+                        cells.putIfAbsent(name, text);
+                    }
+                });
+            }
+        }
+        chosen.values().forEach(newest -> readings.put(newest.read().quantity(), mean(newest, current, zone)));
+    }
+
+    private boolean agrees(CurrentReading reading) {
+        return reading.read().condition().entrySet().stream().allMatch(said -> !columns.contains(said.getKey())
+            || cells.getOrDefault(said.getKey(), said.getValue()).equals(said.getValue()));
+    }
+
+    private static Reading mean(CurrentReading newest, List<CurrentReading> current, ZoneId zone) {
+        List<CurrentReading> repeats = current.stream().filter(reading -> reading.event() == newest.event()
+            && reading.read().quantity().equals(newest.read().quantity())
+            && reading.read().condition().equals(newest.read().condition())).toList();
+        double mean = repeats.stream().mapToDouble(reading -> reading.read().value().orElseThrow()).average().orElseThrow();
+        return new Reading(mean, newest.read().uncertainty().orElse(0) / Math.sqrt(repeats.size()), new Taken(
+            newest.read().measuredAt().map(moment -> day(moment, zone)), newest.read().gauge(), newest.read().by()));
+    }
+
+    private static java.time.LocalDate day(Moment moment, ZoneId zone) {
+        return moment.day(zone);
+    }
+
+    RecordedRow row() {
+        return new RecordedRow(new SheetRow(kind, cells, extra), readings);
+    }
+}

@@ -1,0 +1,147 @@
+package benchtwin.bench;
+
+import benchtwin.book.Accepted;
+import benchtwin.book.BookView;
+import benchtwin.book.CurrentReading;
+import benchtwin.book.PartActs;
+import benchtwin.book.Promise;
+import benchtwin.book.Standing;
+import benchtwin.book.State;
+import benchtwin.book.StateOf;
+import benchtwin.book.Thing;
+import benchtwin.book.ThingKind;
+import benchtwin.club.ClubState;
+import benchtwin.stock.InventoryOfRows;
+import benchtwin.stock.InventoryRead;
+import benchtwin.stock.RecordedRow;
+import benchtwin.stock.StockKind;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Lays the book out as the stock the matching works on, through the same rules as the files. */
+final class StockInventory {
+
+    private static final String DAY = "measured_on";
+    private static final String STATE = "state";
+    private static final String FREQUENCY = "frequency_cpm";
+
+    private final OpenBook book;
+    private final Optional<String> forJob;
+    private final boolean asFound;
+    private final List<RecordedRow> rows = new ArrayList<>();
+
+    private StockInventory(OpenBook book, Optional<String> forJob, boolean asFound) {
+        this.book = book;
+        this.forJob = forJob;
+        this.asFound = asFound;
+    }
+
+    /**
+     * The stock.
+     * @param book    the book
+     * @param view    the same, opened
+     * @param forJob  the job that is planned: what is promised to it is free for it
+     * @param asFound whether clubs are taken as they measure now; else as they should, and what happened to them since
+     */
+    static InventoryRead of(OpenBook book, BookView view, Optional<String> forJob, boolean asFound) {
+        StockInventory stock = new StockInventory(book, forJob, asFound);
+        stock.parts(view, ThingKind.SLEEVE, StockKind.SLEEVES);
+        stock.parts(view, ThingKind.GRIP, StockKind.GRIPS);
+        stock.parts(view, ThingKind.WEIGHT, StockKind.WEIGHTS);
+        stock.parts(view, ThingKind.HEAD, StockKind.HEADS);
+        stock.parts(view, ThingKind.SHAFT, StockKind.SHAFTS);
+        view.states(ThingKind.CLUB).forEach(stock::club);
+        return InventoryOfRows.read(stock.rows, true);
+    }
+
+    private void parts(BookView view, ThingKind kind, StockKind sheet) {
+        for (StateOf part : view.states(kind)) {
+            boolean cracked = part.state().fact("condition").equals(Optional.of(PartActs.CRACKED));
+            if (part.state().standing() == Standing.RETIRED && !cracked) {
+                continue;
+            }
+            RecordedCells cells = new RecordedCells(sheet, part.thing().tag());
+            cells.facts(part.state().facts());
+            promised(part, cells);
+            List<CurrentReading> own = new ArrayList<>();
+            for (CurrentReading reading : part.state().readings()) {
+                if (kind == ThingKind.SHAFT && reading.read().quantity().equals(FREQUENCY)) {
+                    RecordedCells further = new RecordedCells(StockKind.FREQUENCIES, part.thing().tag());
+                    further.readings(List.of(reading), book.zone());
+                    rows.add(further.row());
+                } else if (kind != ThingKind.SLEEVE || !reading.read().condition().containsKey("setting")) {
+                    own.add(reading);
+                }
+            }
+            cells.readings(own, book.zone());
+            rows.add(cells.row());
+            if (kind == ThingKind.SLEEVE) {
+                settings(part);
+            }
+        }
+    }
+
+    private void promised(StateOf part, RecordedCells cells) {
+        List<Promise> others = part.state().promises().stream().filter(promise -> forJob.isEmpty()
+            || !promise.job().equals(forJob)).toList();
+        if (part.thing().kind().isCounted()) {
+            int taken = others.stream().mapToInt(Promise::count).sum();
+            cells.put("count", Integer.toString(Math.max(0, part.state().count() - taken)));
+        } else if (!others.isEmpty()) {
+            cells.put("reserved_for", others.get(0).text());
+        }
+    }
+
+    /** Measured settings of a sleeve, one row each. */
+    private void settings(StateOf sleeve) {
+        Map<String, RecordedCells> settings = new LinkedHashMap<>();
+        for (CurrentReading reading : sleeve.state().readings()) {
+            String setting = reading.read().condition().get("setting");
+            if (setting != null) {
+                settings.computeIfAbsent(setting, label -> new RecordedCells(StockKind.SLEEVE_SETTINGS, sleeve.thing().tag())
+                    .put("setting", label)).readings(List.of(reading), book.zone());
+            }
+        }
+        settings.values().forEach(cells -> rows.add(cells.row()));
+    }
+
+    private void club(StateOf club) {
+        State state = club.state();
+        Optional<Accepted> accepted = state.accepted();
+        LocalDate now = state.readings().stream().map(reading -> reading.since().day(book.zone())).max(LocalDate::compareTo)
+            .orElse(book.today());
+        if (asFound || accepted.isEmpty()) {
+            row(club.thing(), state.facts(), state.readings(), now);
+            return;
+        }
+        LocalDate day = accepted.get().since().day(book.zone());
+        row(club.thing(), accepted.get().facts(), accepted.get().readings(), day);
+        boolean changed = !isSound(state.facts()) || List.of("head", "shaft").stream().anyMatch(part ->
+            !Objects.equals(state.facts().get(part), accepted.get().facts().get(part)));
+        if (changed) {
+            // a day's only row stands for that day: what came after the record is put on a later one
+            row(club.thing(), state.facts(), isSound(state.facts()) ? List.of() : state.readings(),
+                now.isAfter(day) ? now : day.plusDays(1));
+        }
+    }
+
+    private static boolean isSound(Map<String, String> facts) {
+        return Arrays.stream(ClubState.values()).filter(state -> state.word().equals(facts.get(STATE))).findFirst()
+            .map(ClubState::isSound).orElse(true);
+    }
+
+    private void row(Thing club, Map<String, String> facts, List<CurrentReading> readings, LocalDate day) {
+        RecordedCells cells = new RecordedCells(StockKind.CLUBS, club.tag());
+        cells.put(STATE, ClubState.IN_PLAY.word());
+        cells.facts(facts);
+        cells.put(DAY, day.toString());
+        cells.readings(readings, book.zone());
+        rows.add(cells.row());
+    }
+}

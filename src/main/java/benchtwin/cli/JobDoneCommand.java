@@ -1,0 +1,49 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.JobDone;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code benchtwin job done}. */
+@Command(name = "done", mixinStandardHelpOptions = true, sortOptions = false,
+    description = "Hand a job over. What was planned is then so in the book: parts in the club, cuts and bends in the parts' "
+        + "records, what was measured in the club's. What was done otherwise is given as options.",
+    footer = {"", "Examples:", "  benchtwin job done 12 loft=9.4 lie=58.3 face=-0.4 swing-weight=D2.3 --old-cracked",
+        "  benchtwin job done 13 --as OAKES-DR-2 loft=9.5 lie=58.2"})
+final class JobDoneCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+    @Parameters(index = "0", paramLabel = "NUMBER", description = "the job's number")
+    private String number;
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "QUANTITY=VALUE", description = "what the finished club measures")
+    private List<String> values;
+    @Option(names = "--as", paramLabel = "TAG", order = 1, description = "the tag of the club that was built, where it is a new one")
+    private String as;
+    @Option(names = "--old-cracked", order = 2, description = "the head that came off is cracked and leaves the stock for good")
+    private boolean oldCracked;
+    @Mixin
+    private ClubFactOptions facts;
+    @Mixin
+    private SittingOptions how;
+    @Mixin
+    private BookOptions book;
+
+    @Override
+    public Integer call() throws BadInput {
+        List<String> remarks = JobDone.handOver(book.open(), number, new JobDone.Result(
+            how.sitting(values == null ? List.of() : values, facts.setting()), Optional.ofNullable(as), facts.facts(), oldCracked,
+            ""));
+        spec.commandLine().getOut().printf("Job %s is handed over.%n", number);
+        remarks.forEach(spec.commandLine().getOut()::println);
+        return Main.DONE;
+    }
+}

@@ -1,0 +1,63 @@
+package benchtwin.cli;
+
+import benchtwin.bench.BadInput;
+import benchtwin.bench.JobBook;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code benchtwin job plan}. */
+@Command(name = "plan", mixinStandardHelpOptions = true, sortOptions = false,
+    description = "Plan a job for a twin: look for its parts in the book, and promise those of the option that is picked.",
+    footer = {"", "Examples:", "  benchtwin job plan 12", "  benchtwin job plan 12 --pick 1",
+        "", "Changes and sets are planned with: benchtwin change … --job 12 --promise 1, benchtwin set … --job 12 --promise 1",
+        "", "Exit status: 0 something is inside tolerance, 1 nothing is, 2 bad input."})
+final class JobPlanCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+    @Parameters(paramLabel = "NUMBER", description = "the job's number")
+    private String number;
+    @Option(names = "--keep", paramLabel = "PART", order = 1, defaultValue = "shaft",
+        description = "what the twin keeps: shaft, head or none; default ${DEFAULT-VALUE}")
+    private String keep;
+    @Option(names = "--pick", paramLabel = "N", order = 2, description = "promise the parts of option N")
+    private Integer pick;
+    @Option(names = "--top", paramLabel = "N", order = 3, description = "how many options")
+    private Integer top;
+    @Mixin
+    private BookOptions book;
+    @Mixin
+    private OutputOptions output;
+
+    @Override
+    public Integer call() throws BadInput {
+        JobBook.Job job = JobBook.show(book.open(), number);
+        if (!job.what().equals(JobBook.What.TWIN.word()) || job.club().isEmpty()) {
+            throw new BadInput(job.club().isEmpty() ? "job %s names no club; plan it with benchtwin match, change or set and --job %s"
+                .formatted(number, number) : "job %s is a %s; plan it with benchtwin %s … --job %s --promise 1".formatted(number,
+                    job.what(), job.what().equals("set") ? "set" : "change --club " + job.club().get(), number));
+        }
+        List<String> words = new ArrayList<>(List.of("match", "--club", job.club().get(), "--keep", keep, "--job", number));
+        book.file().ifPresent(file -> words.addAll(List.of("--book", file.toString())));
+        if (pick != null) {
+            words.addAll(List.of("--promise", Integer.toString(pick)));
+        }
+        if (top != null) {
+            words.addAll(List.of("--top", Integer.toString(top)));
+        }
+        if (output.isJson()) {
+            words.add("--json");
+        }
+        if (output.isPlain()) {
+            words.add("--plain");
+        }
+        return spec.root().commandLine().execute(words.toArray(String[]::new));
+    }
+}
