@@ -11,7 +11,6 @@ import benchtwin.club.LengthMethod;
 import benchtwin.club.RecordedClub;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,8 +40,7 @@ record ClubEntry(Row row, String tag, String player, Category category, Optional
         if (!row.has("measured_on")) {
             row.missing("measured_on", "the day it was measured, such as 2026-05-03");
         }
-        Optional<LocalDate> day = row.date("measured_on");
-        Taken taken = new Taken(day, row.text("gauge"), row.text("measured_by"));
+        Taken taken = row.taken();
         Measures measures = new Measures(row, category, taken);
         HeadAngles angles = AngleCells.read(row, category, taken);
         Optional<Reading> length = measures.reading("length_in");
@@ -63,7 +61,7 @@ record ClubEntry(Row row, String tag, String player, Category category, Optional
         if (!row.isGood()) {
             return Optional.empty();
         }
-        ClubRow read = new ClubRow(day.orElseThrow(), state.orElseThrow(), row.text("head"), row.text("shaft"),
+        ClubRow read = new ClubRow(taken.on().orElseThrow(), state.orElseThrow(), row.text("head"), row.text("shaft"),
             row.text("grip"), row.text("sleeve"), row.setting("setting"),
             AngleCells.areAny(row) ? Optional.of(angles) : Optional.empty(), length, method, swingWeight, frequency,
             totalMass, masses, row.text("orientation"), row.text("note"), row.extra());

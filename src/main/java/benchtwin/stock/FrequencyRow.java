@@ -1,7 +1,6 @@
 package benchtwin.stock;
 
 import benchtwin.club.FrequencyReading;
-import benchtwin.measure.Taken;
 import java.util.Optional;
 
 /**
@@ -17,8 +16,7 @@ record FrequencyRow(Row row, String shaft, FrequencyReading reading) {
         if (!row.has("frequency_cpm")) {
             row.missing("frequency_cpm", "cycles per minute, such as 310");
         }
-        Taken taken = new Taken(row.date("measured_on"), row.text("gauge"), row.text("measured_by"));
-        Optional<FrequencyReading> reading = FrequencyCells.read(row, taken, false, true);
+        Optional<FrequencyReading> reading = FrequencyCells.read(row, row.taken(), false, true);
         return row.isGood() ? reading.map(read -> new FrequencyRow(row, tag, read)) : Optional.empty();
     }
 

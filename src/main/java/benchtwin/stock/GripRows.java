@@ -2,7 +2,6 @@ package benchtwin.stock;
 
 import benchtwin.club.Grip;
 import benchtwin.measure.Reading;
-import benchtwin.measure.Taken;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -14,7 +13,7 @@ final class GripRows {
 
     /** The grip, or empty when the row has a fault. */
     static Optional<Grip> read(Row row) {
-        Measures measures = new Measures(row, Optional.empty(), Taken.UNRECORDED);
+        Measures measures = new Measures(row, Optional.empty(), row.taken());
         String tag = row.tag("tag");
         String model = row.need("model");
         Optional<Reading> mass = measures.reading("mass_g");

@@ -41,8 +41,9 @@ final class HeadRows {
         if (category.equals(Optional.of(Category.IRON)) && !row.has("number")) {
             row.missing("number", "an iron's number, such as 7 or PW");
         }
-        Measures measures = new Measures(row, category, Taken.UNRECORDED);
-        HeadAngles angles = AngleCells.read(row, category, Taken.UNRECORDED);
+        Taken taken = row.taken();
+        Measures measures = new Measures(row, category, taken);
+        HeadAngles angles = AngleCells.read(row, category, taken);
         Optional<Bore> bore = bore(row, measures, adjust);
         Optional<SleeveSeat> seat = seat(row, measures, adjust);
         HeadMaterial material = row.word("material", HeadMaterial.class).orElse(HeadMaterial.UNKNOWN);

@@ -1,6 +1,7 @@
 package benchtwin.stock;
 
 import benchtwin.club.Word;
+import benchtwin.measure.Taken;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -177,6 +178,11 @@ final class Row {
             fault(column, "is not a date", "year-month-day, such as 2026-05-03");
             return Optional.empty();
         });
+    }
+
+    /** When, on what and by whom the row's values were read. */
+    Taken taken() {
+        return new Taken(date("measured_on"), text("gauge"), text("measured_by"));
     }
 
     /** The cells of columns the program does not know, by their names as written; blank ones are left out. */

@@ -28,7 +28,8 @@ final class ShaftRows {
 
     /** The shaft, or empty when the row has a fault. */
     Optional<Shaft> read(Row row) {
-        Measures measures = new Measures(row, Optional.empty(), Taken.UNRECORDED);
+        Taken taken = row.taken();
+        Measures measures = new Measures(row, Optional.empty(), taken);
         String tag = row.tag("tag");
         String model = row.need("model");
         Optional<ShaftMaterial> material = row.needWord("material", ShaftMaterial.class);
@@ -48,7 +49,7 @@ final class ShaftRows {
         Optional<Reading> mass = measures.reading("mass_g");
         Optional<Reading> balance = measures.reading("balance_in");
         Optional<Reading> torque = measures.reading("torque_deg");
-        Optional<FrequencyReading> own = FrequencyCells.read(row, Taken.UNRECORDED, row.has("grip_on"), true);
+        Optional<FrequencyReading> own = FrequencyCells.read(row, taken, row.has("grip_on"), true);
         List<FrequencyReading> frequencies = new ArrayList<>();
         if (raw.isPresent() && lengthFits(row, measures, raw.getAsDouble(), tipCut, buttCut)) {
             double length = raw.getAsDouble() - tipCut - buttCut;

@@ -26,8 +26,8 @@ public enum StockKind {
         may("bent_upright_deg", "0.5"), may("bent_flat_deg", "0"), may("bent_forward_deg", "0"),
         may("bent_back_deg", "0"), may("cg_toe_mm", "38"), may("cg_up_mm", "28"),
         may("transverse_inertia_g_cm2", "3000"), may("vertical_inertia_g_cm2", "4800"), may("volume_cm3", "455"),
-        may("ct_us", "240"), may("condition", "used"), may("reserved_for", "job 12"), may("place", "drawer 3"),
-        may("note", "paint chip")),
+        may("ct_us", "240"), may("condition", "used"), may("measured_on", "2026-05-03"), may("measured_by", "Kim"),
+        may("gauge", "bench 1"), may("reserved_for", "job 12"), may("place", "drawer 3"), may("note", "paint chip")),
     /** Shafts, one a row. */
     SHAFTS("shafts", List.of("tag"),
         need("tag", "S-031"), need("model", "Brook 60"), need("material", "graphite"),
@@ -37,11 +37,13 @@ public enum StockKind {
         may("butt_cut_in", "0"), may("frequency_cpm", "255"), may("clamp_in", "5"), may("free_length_in", "41"),
         may("tip_mass_g", "205"), may("over_grip", "no"), may("plane_deg", "0"), may("sleeve_on", "Q2-335"),
         may("grip_on", "G-05"), may("orientation", "logo down"), may("pulls", "1"), may("condition", "pulled"),
+        may("measured_on", "2026-05-03"), may("measured_by", "Kim"), may("gauge", "bench 1"),
         may("reserved_for", "job 12"), may("place", "rack 2"), may("note", "from the broken club")),
     /** Grips, one a row. */
     GRIPS("grips", List.of("tag"),
         need("tag", "G-05"), need("model", "Moss round"), may("mass_g", "50"), may("length_in", "10 1/2"),
         may("cap_mm", "3"), may("core_in", "0.6"), may("rib", "no"), may("cg_in", "4.2"),
+        may("measured_on", "2026-05-03"), may("measured_by", "Kim"), may("gauge", "bench 1"),
         may("reserved_for", "job 12"), may("place", "bin 4"), may("note", "soft")),
     /** Sleeve types, one a row. */
     SLEEVES("sleeves", List.of("sleeve"),
