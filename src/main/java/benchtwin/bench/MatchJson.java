@@ -22,7 +22,7 @@ public final class MatchJson {
         root.set("target", OptionJson.target(answer.favourite().target()));
         ArrayNode results = root.putArray("results");
         answer.results().forEach(option -> results.add(OptionJson.option(option)));
-        root.set("belowTheLine", OptionJson.below(answer.belowTheLine()));
+        root.set("belowTheLine", OptionJson.below(answer.belowTheLine(), answer.results()));
         ObjectNode ruledOut = root.putObject("ruledOut");
         answer.ruledOut().forEach(ruledOut::put);
         root.put("considered", answer.considered());

@@ -33,12 +33,13 @@ final class OptionJson {
     }
 
     /** Options below the line, each with its reason and without a rank. */
-    static ArrayNode below(List<MatchAnswer.Below> belowTheLine) {
+    static ArrayNode below(List<MatchAnswer.Below> belowTheLine, List<Ranked> results) {
         ArrayNode array = Json.MAPPER.createArrayNode();
         for (MatchAnswer.Below below : belowTheLine) {
             ObjectNode node = option(below.option());
             node.remove("rank");
             node.put("reason", below.reason());
+            below.nearerThan(results).ifPresent(rank -> node.put("nearerThanRank", rank));
             array.add(node);
         }
         return array;

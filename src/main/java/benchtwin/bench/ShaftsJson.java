@@ -29,7 +29,7 @@ public final class ShaftsJson {
         answer.reference().ifPresent(values -> root.set("oldShaftInThisBuild", Json.quantities(values)));
         ArrayNode picks = root.putArray("picks");
         answer.picks().forEach(pick -> picks.add(pick(pick)));
-        root.set("belowTheLine", OptionJson.below(answer.belowTheLine()));
+        root.set("belowTheLine", OptionJson.below(answer.belowTheLine(), answer.nearest()));
         ArrayNode empty = root.putArray("emptyRungsCpm");
         answer.emptyRungs().forEach(empty::add);
         ObjectNode ruledOut = root.putObject("ruledOut");

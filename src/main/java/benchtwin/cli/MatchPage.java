@@ -10,6 +10,7 @@ import benchtwin.match.MatchAnswer;
 import benchtwin.match.Ranked;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** The answer to a match as a bench sheet: what is asked, what we have, what to do, how sure we are. */
@@ -175,8 +176,10 @@ final class MatchPage {
         page.line("Below the line");
         for (MatchAnswer.Below below : answer.belowTheLine()) {
             Ranked option = below.option();
-            page.wrapped(INDENT, "%s   %s   miss %s tol   ready in %s: %s".formatted(name(option), place(option),
-                Figures.fixed(option.miss(), 2), Figures.time(option.plan().readyMinutes()), below.reason()));
+            OptionalInt rank = below.nearerThan(answer.results());
+            page.wrapped(INDENT, "%s   %s   miss %s tol   ready in %s: %s%s".formatted(name(option), place(option),
+                Figures.fixed(option.miss(), 2), Figures.time(option.plan().readyMinutes()), below.reason(),
+                rank.isPresent() ? "; nearer than number " + rank.getAsInt() : ""));
         }
     }
 

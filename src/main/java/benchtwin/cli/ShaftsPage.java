@@ -11,6 +11,7 @@ import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftPick;
 import benchtwin.measure.LengthText;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -173,10 +174,12 @@ final class ShaftsPage {
         page.line("Below the line");
         for (MatchAnswer.Below below : answer.belowTheLine()) {
             Ranked option = below.option();
-            page.wrapped(INDENT, "%s   %s   %s   miss %s tol: %s".formatted(option.shaft().tag(),
+            OptionalInt rank = below.nearerThan(answer.nearest());
+            page.wrapped(INDENT, "%s   %s   %s   miss %s tol: %s%s".formatted(option.shaft().tag(),
                 option.shaft().keeping().place().orElse("place not recorded"),
                 Figures.value(Quantity.FREQUENCY, option.predicted().get(Quantity.FREQUENCY)),
-                Figures.fixed(option.miss(), 2), below.reason()));
+                Figures.fixed(option.miss(), 2), below.reason(),
+                rank.isPresent() ? "; nearer than number " + rank.getAsInt() : ""));
         }
     }
 

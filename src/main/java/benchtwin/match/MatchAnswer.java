@@ -3,6 +3,7 @@ package benchtwin.match;
 import benchtwin.club.Quantity;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * The answer to a match.
@@ -27,6 +28,15 @@ public record MatchAnswer(Favourite favourite, Keep keep, List<Ranked> results, 
      * @param reason why it stands there
      */
     public record Below(Ranked option, String reason) {
+
+        /**
+         * Where it would stand if it were free.
+         * @param results those that stand above the line, least cost first
+         * @return the rank of the first of them it is nearer than; empty when it is nearer than none
+         */
+        public OptionalInt nearerThan(List<Ranked> results) {
+            return results.stream().filter(result -> option.cost() < result.cost()).mapToInt(Ranked::rank).findFirst();
+        }
     }
 
     /**

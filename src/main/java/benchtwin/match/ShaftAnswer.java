@@ -5,6 +5,7 @@ import benchtwin.club.Target;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The answer to a choice of shafts.
@@ -39,6 +40,15 @@ public record ShaftAnswer(ShaftRequest request, Target target, Optional<Map<Quan
      */
     public boolean readOverGrip() {
         return request.club().condition().overGrip();
+    }
+
+    /**
+     * The picks as options in order of cost.
+     * @return numbered from 1; none of a ladder, whose rungs have an order of their own
+     */
+    public List<Ranked> nearest() {
+        return request.picking().pick() == Pick.LADDER ? List.of()
+            : IntStream.range(0, picks.size()).mapToObj(k -> picks.get(k).option().withRank(k + 1)).toList();
     }
 
     /**
