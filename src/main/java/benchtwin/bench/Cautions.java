@@ -59,7 +59,16 @@ public final class Cautions {
      * @return lines; none when every step is harmless
      */
     public static List<String> of(Collection<Plan> plans) {
-        List<Hazard> hazards = plans.stream().flatMap(plan -> plan.hazards().stream()).distinct().sorted().toList();
+        return ofHazards(plans.stream().flatMap(plan -> plan.hazards().stream()).toList());
+    }
+
+    /**
+     * Cautions of work that is in no plan.
+     * @param hazardous what in it can hurt somebody
+     * @return lines; none when it is harmless
+     */
+    public static List<String> ofHazards(Collection<Hazard> hazardous) {
+        List<Hazard> hazards = hazardous.stream().distinct().sorted().toList();
         List<String> lines = new ArrayList<>();
         if (!hazards.isEmpty()) {
             lines.add(Hazard.FIRST);

@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 /** The command line. Exit status: 0 done, 1 nothing suitable found, 2 bad input. */
 @Command(name = "benchtwin", mixinStandardHelpOptions = true, versionProvider = Version.class,
     subcommands = {MatchCommand.class, PredictCommand.class, ShaftsCommand.class, ChangeCommand.class,
-        SetCommand.class, StockCommand.class, PlayerCommand.class,
+        SetCommand.class, BagCommand.class, StockCommand.class, PlayerCommand.class,
         ClubCommand.class, JobCommand.class, NoteCommand.class, BookCommand.class, HelpCommand.class},
     description = "Finds the head, shaft and bend plan nearest a golf club that is to be made again.",
     synopsisSubcommandLabel = "COMMAND", footer = {"", "Example:",

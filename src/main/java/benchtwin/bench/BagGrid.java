@@ -1,0 +1,231 @@
+package benchtwin.bench;
+
+import benchtwin.book.BookEntry;
+import benchtwin.book.ClubActs;
+import benchtwin.book.EventKind;
+import benchtwin.book.Moment;
+import benchtwin.book.NewEvent;
+import benchtwin.book.NewReading;
+import benchtwin.book.State;
+import benchtwin.book.StateOf;
+import benchtwin.book.Thing;
+import benchtwin.book.ThingKind;
+import benchtwin.club.Quantity;
+import benchtwin.club.ValueComparison;
+import benchtwin.match.ShopSettings;
+import benchtwin.match.Tolerances;
+import benchtwin.match.Way;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * A player's whole bag against its record: what each club should measure, what it measures now, what has drifted beyond what
+ * measuring explains, and what puts it right.
+ */
+public final class BagGrid {
+
+    /** States of clubs that are in the bag or stand in for one that is. */
+    private static final Set<String> CARRIED = Set.of("in play", "backup", "test");
+    /** What wanders in play and is set again at the bench. Common practice, no source. */
+    private static final Set<Quantity> SET_AT_THE_BENCH = Set.of(Quantity.LOFT, Quantity.LIE, Quantity.FACE,
+        Quantity.SWING_WEIGHT, Quantity.TOTAL_MASS);
+    private static final int WAYS_LOOKED_AT = 12;
+    private static final List<String> ORDER = List.of("driver", "fairway", "hybrid", "iron", "wedge", "putter");
+
+    /**
+     * One club of the bag.
+     * @param tag     its tag
+     * @param what    category and number
+     * @param state   in play, backup or test
+     * @param values  what it should measure (first) and measures now (second), by quantity
+     * @param readOn  when it was last read; empty when never
+     * @param drifted quantities that are off by more than measuring explains
+     * @param plan    what puts it right; empty when nothing is to be done, or nothing can be
+     * @param cannot  why nothing puts it right; empty otherwise
+     */
+    public record Club(String tag, String what, String state, Map<Quantity, ValueComparison> values,
+                       Optional<LocalDate> readOn, List<Quantity> drifted, Optional<Way> plan, Optional<String> cannot) {
+
+        /** Copies what it is given. */
+        public Club {
+            values = Collections.unmodifiableMap(values);
+            drifted = List.copyOf(drifted);
+        }
+
+        Club planned(Optional<Way> way, Optional<String> why) {
+            return new Club(tag, what, state, values, readOn, drifted, way, why);
+        }
+    }
+
+    /**
+     * The bag.
+     * @param player  whose
+     * @param clubs   longest first, as a bag is laid out
+     * @param remarks what could not be compared
+     */
+    public record Bag(String player, List<Club> clubs, List<String> remarks) {
+
+        /** Copies what it is given. */
+        public Bag {
+            clubs = List.copyOf(clubs);
+            remarks = List.copyOf(remarks);
+        }
+    }
+
+    private BagGrid() {
+    }
+
+    /**
+     * Enters what was read of several clubs at one sitting: all of it, or nothing.
+     * @param book     the book
+     * @param player   whose clubs
+     * @param sittings what was read, by club
+     * @param accepted whether the clubs should measure so from now on; else they were only found so
+     * @return how many readings were entered
+     * @throws BadInput when a club is not the player's, or a value cannot be
+     */
+    public static int enter(OpenBook book, String player, Map<String, Sitting> sittings, boolean accepted) throws BadInput {
+        return book.write("bag", entry -> {
+            String name = OpenBook.need(entry, ThingKind.PLAYER, player).tag();
+            int read = 0;
+            for (Map.Entry<String, Sitting> one : sittings.entrySet()) {
+                read += enter(entry, name, one.getKey(), one.getValue(), accepted);
+            }
+            return read;
+        });
+    }
+
+    private static int enter(BookEntry entry, String player, String tag, Sitting sitting, boolean accepted)
+        throws benchtwin.book.BookProblem {
+        Thing club = OpenBook.need(entry, ThingKind.CLUB, tag);
+        String owner = entry.state(club).fact("player").orElse("nobody");
+        if (!owner.equals(player)) {
+            throw new benchtwin.book.BookProblem("%s is %s's, not %s's".formatted(club.name(), owner, player));
+        }
+        List<NewReading> readings = ClubBook.readings(entry, club, sitting);
+        NewEvent event = NewEvent.of(accepted ? EventKind.RECORDED : EventKind.FOUND).reading(readings);
+        new ClubActs(entry).enter(club, sitting.on().map(day -> event.at(Moment.on(day))).orElse(event));
+        return readings.size();
+    }
+
+    /**
+     * Lays the bag out.
+     * @param book       the book
+     * @param player     whose
+     * @param tolerances how far off still counts as right; those the player prefers stand where none is named
+     * @param shop       what the workshop can set
+     * @return the bag
+     * @throws BadInput when there is no such player, or the player has no clubs
+     */
+    public static Bag of(OpenBook book, String player, Map<Quantity, Double> tolerances, ShopSettings shop) throws BadInput {
+        List<String> remarks = new ArrayList<>();
+        Map<Quantity, Double> preferred = new EnumMap<>(Quantity.class);
+        String[] name = new String[1];
+        List<Club> clubs = book.read(view -> {
+            Thing thing = OpenBook.need(view, ThingKind.PLAYER, player);
+            name[0] = thing.tag();
+            preferred.putAll(PlayerBook.tolerances(view.state(thing).facts()));
+            preferred.putAll(tolerances);
+            GaugeReference gauges = GaugeReference.of(view);
+            List<Club> own = view.statesOf(ThingKind.CLUB, thing.tag()).stream()
+                .filter(club -> CARRIED.contains(club.state().fact("state").orElse("in play")))
+                .sorted(Comparator.comparingInt((StateOf club) -> ORDER.indexOf(club.state().fact("category").orElse("")))
+                    .thenComparing(club -> number(club.state())).thenComparing(club -> club.thing().tag()))
+                .map(club -> club(book, club, new Tolerances(preferred, Map.of()), gauges, remarks)).toList();
+            remarks.addAll(gauges.remarks());
+            return own;
+        });
+        if (clubs.isEmpty()) {
+            throw new BadInput("%s has no clubs in play in the book; put one in with benchtwin club add, or benchtwin stock import"
+                .formatted(name[0]));
+        }
+        return new Bag(name[0], planned(book, clubs, new Tolerances(preferred, Map.of()), shop), remarks);
+    }
+
+    private static int number(State club) {
+        String digits = club.fact("number").orElse("").replaceAll("\\D", "");
+        return digits.isEmpty() ? Integer.MAX_VALUE : Integer.parseInt(digits);
+    }
+
+    private static Club club(OpenBook book, StateOf club, Tolerances tolerances, GaugeReference gauges, List<String> remarks) {
+        State state = club.state();
+        Map<Quantity, ClubValues.Value> should = state.accepted().map(accepted -> ClubValues.carried(
+            ClubValues.of(accepted.readings()), ClubViews.category(state))).orElse(Map.of());
+        Map<Quantity, ClubValues.Value> now = ClubValues.carried(ClubValues.of(state.readings()), ClubViews.category(state));
+        List<String> own = new ArrayList<>();
+        Map<Quantity, ValueComparison> values = ClubViews.compared(should, now, tolerances, gauges, own);
+        own.forEach(remark -> remarks.add(club.thing().tag() + ": " + remark));
+        List<Quantity> drifted = values.entrySet().stream().filter(one -> one.getValue().isBeyondUncertainty())
+            .map(Map.Entry::getKey).toList();
+        Optional<LocalDate> readOn = now.values().stream().map(value -> value.since().day(book.zone())).max(LocalDate::compareTo);
+        String number = state.fact("number").map(text -> " " + text).orElse("");
+        return new Club(club.thing().tag(), state.fact("category").orElse("club") + number, state.fact("state").orElse("in play"),
+            values, readOn, drifted, Optional.empty(), Optional.empty());
+    }
+
+    /** Looks for the way that brings each drifted club back to its record. */
+    private static List<Club> planned(OpenBook book, List<Club> clubs, Tolerances tolerances, ShopSettings shop) throws BadInput {
+        if (clubs.stream().allMatch(club -> club.drifted().isEmpty())) {
+            return clubs;
+        }
+        Workshop found = Workshop.of(book, Optional.empty(), true);
+        List<Club> planned = new ArrayList<>();
+        for (Club club : clubs) {
+            planned.add(club.drifted().isEmpty() ? club : planned(found, club, tolerances, shop));
+        }
+        return planned;
+    }
+
+    private static Club planned(Workshop found, Club club, Tolerances tolerances, ShopSettings shop) {
+        Map<Quantity, ChangeService.Amount> back = new TreeMap<>();
+        club.drifted().stream().filter(SET_AT_THE_BENCH::contains).forEach(quantity -> back.put(quantity,
+            new ChangeService.Amount(club.values().get(quantity).a().orElseThrow(), false)));
+        Optional<String> look = club.drifted().stream().filter(quantity -> !SET_AT_THE_BENCH.contains(quantity)).findFirst()
+            .map(BagGrid::lookFirst);
+        if (look.isPresent() || back.isEmpty()) {
+            return club.planned(Optional.empty(), look);
+        }
+        try {
+            ChangeService.Answer answer = ChangeService.ways(found, club.tag(), new ChangeService.Wish(back, Optional.empty(),
+                Optional.empty(), Optional.empty(), false, WAYS_LOOKED_AT, tolerances, shop));
+            Optional<Way> quickest = answer.change().ways().stream().min(Comparator
+                .comparing((Way way) -> !way.option().isWithinTolerance())
+                .thenComparing(way -> way.option().plan().readyMinutes()).thenComparing(way -> way.option().cost()));
+            return quickest.isPresent() ? club.planned(quickest, Optional.empty())
+                : club.planned(Optional.empty(), Optional.of("nothing at the bench brings it back; benchtwin change --club %s says why"
+                    .formatted(club.tag())));
+        } catch (BadInput cannot) {
+            return club.planned(Optional.empty(), Optional.of(cannot.messages().get(0)));
+        }
+    }
+
+    /** Common practice, no source: a length or a frequency does not wander, something gave way or was read otherwise. */
+    private static String lookFirst(Quantity quantity) {
+        return "%s does not drift by itself: look for a crack, a loose head or grip, another clamp or gauge, and read again before "
+            .formatted(quantity.word()) + "anything is cut";
+    }
+
+    /** The clubs of a player that carry a grip, for a regrip. */
+    static Map<String, String> grips(OpenBook book, String player, boolean putters) throws BadInput {
+        return book.read(view -> {
+            Thing thing = OpenBook.need(view, ThingKind.PLAYER, player);
+            Map<String, String> grips = new LinkedHashMap<>();
+            view.statesOf(ThingKind.CLUB, thing.tag()).stream()
+                .filter(club -> CARRIED.contains(club.state().fact("state").orElse("in play")))
+                .filter(club -> putters || !club.state().fact("category").equals(Optional.of("putter")))
+                .sorted(Comparator.comparingInt((StateOf club) -> ORDER.indexOf(club.state().fact("category").orElse("")))
+                    .thenComparing(club -> number(club.state())).thenComparing(club -> club.thing().tag()))
+                .forEach(club -> grips.put(club.thing().tag(), club.state().fact("grip").orElse("")));
+            return grips;
+        });
+    }
+}

@@ -1,0 +1,171 @@
+package benchtwin.bench;
+
+import benchtwin.book.JobActs;
+import benchtwin.book.Standing;
+import benchtwin.book.StateOf;
+import benchtwin.book.Thing;
+import benchtwin.book.ThingKind;
+import benchtwin.club.Grip;
+import benchtwin.club.Quantity;
+import benchtwin.club.StepKind;
+import benchtwin.match.ShopSettings;
+import benchtwin.measure.Reading;
+import benchtwin.mechanics.MechanicsDefaults;
+import benchtwin.mechanics.SwingWeight;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * New grips for a player's whole bag: which grip of the stock goes on which club so that masses change least, and what it
+ * does to total mass and swing weight.
+ */
+public final class Regrip {
+
+    /**
+     * One club.
+     * @param club         its tag
+     * @param old          the grip on it, if one is on record
+     * @param fresh        the grip that goes on; empty when the stock has too few
+     * @param massChangeG  what the club gains, g; empty where a grip was never weighed
+     * @param swingChange  what its swing weight gains, points; empty where a grip was never weighed
+     * @param swingAfter   its swing weight afterwards, points; empty where it was never read
+     */
+    public record Club(String club, Optional<Grip> old, Optional<Grip> fresh, OptionalDouble massChangeG,
+                       OptionalDouble swingChange, OptionalDouble swingAfter) {
+    }
+
+    /**
+     * The plan.
+     * @param player      whose clubs
+     * @param model       the model that goes on
+     * @param clubs       in bag order
+     * @param minutes     bench minutes of all
+     * @param dryMinutes  how long the last one dries
+     * @param notes       what was assumed or is missing
+     */
+    public record Plan(String player, String model, List<Club> clubs, double minutes, double dryMinutes, List<String> notes) {
+    }
+
+    private Regrip() {
+    }
+
+    /**
+     * Plans new grips.
+     * @param book   the book
+     * @param player whose clubs
+     * @param model  the model of the new grips
+     * @param putters whether putters get one too; they mostly have grips of their own kind
+     * @param shop   the workshop's times
+     * @return the plan
+     * @throws BadInput when there is no such player, or no free grip of that model
+     */
+    public static Plan of(OpenBook book, String player, String model, boolean putters, ShopSettings shop)
+        throws BadInput {
+        Workshop workshop = Workshop.of(book, Optional.empty(), true);
+        Map<String, String> clubs = BagGrid.grips(book, player, putters);
+        List<Grip> free = free(book, workshop, model);
+        if (free.isEmpty()) {
+            List<String> models = workshop.inventory().grips().stream().map(Grip::model).distinct().toList();
+            throw new BadInput("no free grip of the model %s; there is %s".formatted(model, String.join(", ", models)));
+        }
+        List<String> notes = new ArrayList<>();
+        List<Optional<Grip>> old = clubs.values().stream().map(tag -> workshop.inventory().grip(tag)).toList();
+        List<Optional<Grip>> fresh = GripMatching.nearest(old.stream().map(grip -> grip.flatMap(Grip::massG).map(Reading::value))
+            .toList(), free);
+        List<Club> planned = new ArrayList<>();
+        int k = 0;
+        for (String tag : clubs.keySet()) {
+            planned.add(club(book, tag, old.get(k), fresh.get(k)));
+            k++;
+        }
+        long without = fresh.stream().filter(Optional::isEmpty).count();
+        if (without > 0) {
+            notes.add("%d of %d clubs get none: the stock has %d free grips of this model".formatted(without, clubs.size(),
+                free.size()));
+        }
+        planned.stream().filter(club -> club.fresh().isPresent() && club.massChangeG().isEmpty()).forEach(club ->
+            notes.add("%s: %s was never weighed, so what changes cannot be worked out".formatted(club.club(),
+                club.old().isEmpty() ? "its grip is not on record, or" : "one of its grips")));
+        double minutes = (clubs.size() - without) * shop.minutes().get(StepKind.REGRIP);
+        return new Plan(player, free.get(0).model(), planned, minutes, shop.dryMinutes(), notes);
+    }
+
+    private static List<Grip> free(OpenBook book, Workshop workshop, String model) throws BadInput {
+        Set<String> free = book.read(view -> {
+            Set<String> tags = new HashSet<>();
+            for (StateOf grip : view.states(ThingKind.GRIP)) {
+                if (grip.state().standing() == Standing.THERE && grip.state().promises().isEmpty()) {
+                    tags.add(grip.thing().tag());
+                }
+            }
+            return tags;
+        });
+        return workshop.inventory().grips().stream().filter(grip -> free.contains(grip.tag())
+            && grip.model().equalsIgnoreCase(model)).sorted(Comparator.comparing(Grip::tag)).toList();
+    }
+
+    private static Club club(OpenBook book, String tag, Optional<Grip> old, Optional<Grip> fresh) throws BadInput {
+        OptionalDouble mass = OptionalDouble.empty();
+        OptionalDouble swing = OptionalDouble.empty();
+        OptionalDouble after = OptionalDouble.empty();
+        if (old.flatMap(Grip::massG).isPresent() && fresh.flatMap(Grip::massG).isPresent()) {
+            mass = OptionalDouble.of(massG(fresh.get()) - massG(old.get()));
+            swing = OptionalDouble.of(swingChange(old.get(), fresh.get()));
+            Optional<ClubViews.ReadValue> read = Optional.ofNullable(ClubViews.show(book, tag, ClubViews.When.NOW).values()
+                .get(Quantity.SWING_WEIGHT));
+            after = read.isPresent() ? OptionalDouble.of(read.get().value() + swing.getAsDouble()) : after;
+        }
+        return new Club(tag, old, fresh, mass, swing, after);
+    }
+
+    /**
+     * What a club's swing weight gains by another grip, points: the new grip's moment about the fulcrum less the old one's. A
+     * cap of another thickness moves everything else along the axis; that part is left out, a tenth of a point a millimetre.
+     */
+    static double swingChange(Grip old, Grip fresh) {
+        return (momentOzIn(fresh) - momentOzIn(old)) / SwingWeight.POINT_OZ_IN;
+    }
+
+    private static double momentOzIn(Grip grip) {
+        double cgMm = grip.cgMm().map(Reading::value).orElse(MechanicsDefaults.GRIP_CG_FRACTION
+            * grip.lengthMm().orElse(MechanicsDefaults.GRIP_LENGTH_MM));
+        return SwingWeight.momentOzIn(massG(grip), massG(grip) * cgMm, SwingWeight.FULCRUM_14_MM);
+    }
+
+    private static double massG(Grip grip) {
+        return grip.massG().map(Reading::value).orElseThrow();
+    }
+
+    /**
+     * Makes the plan a job that promises its grips.
+     * @param book the book
+     * @param plan the plan
+     * @param due  by when
+     * @return the job's number
+     * @throws BadInput when a grip is not free any more
+     */
+    public static String promise(OpenBook book, Plan plan, Optional<String> due) throws BadInput {
+        List<JobPlan.Club> clubs = plan.clubs().stream().filter(club -> club.fresh().isPresent()).map(club -> new JobPlan.Club(
+            club.club(), Map.of("grip", club.fresh().get().tag()), List.of("Take the grip off, clean the butt, mount grip %s."
+                .formatted(club.fresh().get().tag())), Map.of(), List.of(), Map.of(), 0)).toList();
+        JobBook.Order order = new JobBook.Order(JobBook.What.CHANGE, Optional.of(plan.player()), Optional.empty(), due, "regrip");
+        Map<String, String> facts = new java.util.TreeMap<>(JobBook.facts(order));
+        return book.write("bag regrip", entry -> {
+            JobBook.complete(entry, order, facts);
+            JobActs acts = new JobActs(entry);
+            Thing job = acts.open(facts, order.words());
+            List<JobActs.Needed> needed = new ArrayList<>();
+            for (JobPlan.Club club : clubs) {
+                needed.add(new JobActs.Needed(OpenBook.need(entry, ThingKind.GRIP, club.build().get("grip")), 1));
+            }
+            acts.plan(job, new JobPlan(clubs).facts(), needed);
+            return job.tag();
+        });
+    }
+}
