@@ -12,6 +12,7 @@ import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.Quantity;
 import benchtwin.club.ValueComparison;
+import benchtwin.match.Lever;
 import benchtwin.match.ShopSettings;
 import benchtwin.match.Tolerances;
 import benchtwin.match.Way;
@@ -38,7 +39,9 @@ public final class BagGrid {
     /** What wanders in play and is set again at the bench. Common practice, no source. */
     private static final Set<Quantity> SET_AT_THE_BENCH = Set.of(Quantity.LOFT, Quantity.LIE, Quantity.FACE,
         Quantity.SWING_WEIGHT, Quantity.TOTAL_MASS);
-    private static final int WAYS_LOOKED_AT = 12;
+    /** What a touch at the bench may change: the club keeps its parts. */
+    private static final Set<Lever> TOUCHES = Set.of(Lever.SETTING, Lever.BEND, Lever.WEIGHT);
+    private static final int WAYS_LOOKED_AT = 60;
     private static final List<String> ORDER = List.of("driver", "fairway", "hybrid", "iron", "wedge", "putter");
 
     /**
@@ -197,11 +200,11 @@ public final class BagGrid {
         try {
             ChangeService.Answer answer = ChangeService.ways(found, club.tag(), new ChangeService.Wish(back, Optional.empty(),
                 Optional.empty(), Optional.empty(), false, WAYS_LOOKED_AT, tolerances, shop));
-            Optional<Way> quickest = answer.change().ways().stream().min(Comparator
-                .comparing((Way way) -> !way.option().isWithinTolerance())
-                .thenComparing(way -> way.option().plan().readyMinutes()).thenComparing(way -> way.option().cost()));
+            Optional<Way> quickest = answer.change().ways().stream().filter(way -> TOUCHES.containsAll(way.changed()))
+                .min(Comparator.comparing((Way way) -> way.option().plan().readyMinutes())
+                    .thenComparing(way -> way.option().cost()));
             return quickest.isPresent() ? club.planned(quickest, Optional.empty())
-                : club.planned(Optional.empty(), Optional.of("nothing at the bench brings it back; benchtwin change --club %s says why"
+                : club.planned(Optional.empty(), Optional.of("no bend, setting or weight brings it back; benchtwin change --club %s says what else would"
                     .formatted(club.tag())));
         } catch (BadInput cannot) {
             return club.planned(Optional.empty(), Optional.of(cannot.messages().get(0)));
