@@ -28,9 +28,14 @@ final class FileCells implements RowCells {
             return "";
         }
         if (stripped[position] == null) {
-            stripped[position] = cells[position].replace('\u00a0', ' ').strip();
+            stripped[position] = SafeCell.read(strip(cells[position])).strip();
         }
         return stripped[position];
+    }
+
+    /** A cell's text without the spaces around it, no-break spaces taken for plain ones. */
+    static String strip(String cell) {
+        return cell.replace('\u00a0', ' ').strip();
     }
 
     @Override
@@ -59,7 +64,7 @@ final class FileCells implements RowCells {
         Map<String, String> extra = new LinkedHashMap<>();
         header.unknown().forEach((name, position) -> {
             if (!cells[position].isBlank()) {
-                extra.put(name, cells[position]);
+                extra.put(name, SafeCell.read(cells[position]));
             }
         });
         return extra;

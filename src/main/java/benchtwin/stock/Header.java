@@ -10,7 +10,7 @@ import java.util.Optional;
 /** The header of one file: which column stands where. */
 final class Header {
 
-    private static final int LONGEST_NAME = 200;
+    static final int LONGEST_NAME = 200;
 
     /** Positions by the columns' places in their kind, -1 for those that are not there. */
     private final int[] positions;

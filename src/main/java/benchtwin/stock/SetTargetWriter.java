@@ -3,16 +3,11 @@ package benchtwin.stock;
 import benchtwin.club.Line;
 import benchtwin.club.Quantity;
 import benchtwin.club.SetTargets;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /**
  * Writes set targets as the text of set-targets.csv and lines.csv, so that they can be kept, edited and read again. What
@@ -23,8 +18,6 @@ import org.apache.commons.csv.CSVPrinter;
  * gives, and the line of a value that the club names itself, since its own value counts.
  */
 public final class SetTargetWriter {
-
-    private static final CSVFormat FORMAT = CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
 
     private SetTargetWriter() {
     }
@@ -52,7 +45,7 @@ public final class SetTargetWriter {
             }
         }
         header.addAll(filled);
-        return table(header, rows);
+        return CsvText.table(header, rows);
     }
 
     /**
@@ -69,21 +62,6 @@ public final class SetTargetWriter {
             rows.add(Map.of("line", line.name(), "quantity", line.quantity().word(), "anchor_club", line.anchorClub(),
                 "anchor_value", value, "slope", ExactText.number(line.slope()), "per", line.per().word()));
         }
-        return table(StockKind.LINES.columns().stream().map(Column::name).toList(), rows);
-    }
-
-    private static String table(Iterable<String> header, List<Map<String, String>> rows) {
-        StringWriter text = new StringWriter();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
-            printer.printRecord(header);
-            for (Map<String, String> row : rows) {
-                List<String> cells = new ArrayList<>();
-                header.forEach(column -> cells.add(row.getOrDefault(column, "")));
-                printer.printRecord(cells);
-            }
-        } catch (IOException impossible) {   // a StringWriter has nothing to fail on
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
+        return CsvText.table(StockKind.LINES.columns().stream().map(Column::name).toList(), rows);
     }
 }

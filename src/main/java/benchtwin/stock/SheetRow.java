@@ -2,10 +2,12 @@ package benchtwin.stock;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One row of a stock file, in the spelling that all rows which say the same thing share: every length in mm and under its
@@ -19,10 +21,10 @@ import java.util.Optional;
 public record SheetRow(StockKind kind, Map<String, String> cells, Map<String, String> extra) {
 
     /**
-     * Puts the cells into the columns' order.
+     * Puts the cells into the columns' order and takes off the spaces around them.
      * @throws IllegalArgumentException for a kind that is no stock, a column the kind does not have under that name, a
      *                                  blank cell, a part of the key that is missing, or an extra column that has the
-     *                                  name of a known one
+     *                                  name of a known one or of another extra one
      */
     public SheetRow {
         if (!kind.isStock()) {
@@ -32,7 +34,7 @@ public record SheetRow(StockKind kind, Map<String, String> cells, Map<String, St
         for (Column column : kind.columns()) {
             String cell = cells.get(column.recordName());
             if (cell != null) {
-                ordered.put(column.recordName(), cell);
+                ordered.put(column.recordName(), FileCells.strip(cell));
             }
         }
         if (ordered.size() != cells.size()) {
@@ -40,15 +42,18 @@ public record SheetRow(StockKind kind, Map<String, String> cells, Map<String, St
             throw new IllegalArgumentException("a row of %s has no column %s".formatted(kind.fileName(), stranger));
         }
         cells = Collections.unmodifiableMap(ordered);
-        extra = Collections.unmodifiableMap(new LinkedHashMap<>(extra));
-        refuseBlank(cells);
-        refuseBlank(extra);
+        Set<String> names = new HashSet<>();
+        Map<String, String> others = new LinkedHashMap<>();
         for (String name : extra.keySet()) {
+            others.put(name.strip(), extra.get(name));
             String folded = Header.fold(name);
-            if (folded.isEmpty() || kind.column(folded).isPresent()) {
+            if (folded.isEmpty() || kind.column(folded).isPresent() || !names.add(folded)) {
                 throw new IllegalArgumentException("an extra column of %s is called \"%s\"".formatted(kind.fileName(), name));
             }
         }
+        extra = Collections.unmodifiableMap(others);
+        refuseBlank(cells);
+        refuseBlank(extra);
         for (String column : kind.namingColumns()) {
             if (!cells.containsKey(column)) {
                 throw new IllegalArgumentException("a row of %s lacks %s".formatted(kind.fileName(), column));

@@ -46,7 +46,7 @@ final class TableReader {
         try (CSVParser parser = open()) {
             for (CSVRecord record : parser) {
                 if (!isBlank(record)) {
-                    return record.toList();
+                    return names(record);
                 }
             }
             return List.of();
@@ -73,7 +73,7 @@ final class TableReader {
                     continue;
                 }
                 if (header == null) {
-                    Optional<Header> read = Header.read(record.toList(), file, line, source);
+                    Optional<Header> read = Header.read(names(record), file, line, source);
                     if (read.isEmpty()) {
                         return Table.NONE;
                     }
@@ -110,7 +110,7 @@ final class TableReader {
             return false;
         }
         for (String cell : record) {
-            if (cell.length() > LONGEST_CELL) {
+            if (cell.length() > LONGEST_CELL && SafeCell.read(cell).length() > LONGEST_CELL) {
                 source.faults().add(new Fault(file, line, Optional.empty(), Optional.empty(),
                     "has a cell of %d characters".formatted(cell.length()),
                     "at most %d; a quote may be missing".formatted(LONGEST_CELL)));
@@ -125,6 +125,10 @@ final class TableReader {
             }
         }
         return true;
+    }
+
+    private static List<String> names(CSVRecord header) {
+        return header.stream().map(cell -> SafeCell.read(cell.strip())).toList();
     }
 
     private CSVParser open() throws IOException {
