@@ -90,10 +90,18 @@ final class Marks {
 
     /** A value past its tolerance, about its place: a triangle that points the way it is off; one step is 1 or −1. */
     static void arrow(Graphics2D g, double x, double y, int stepX, int stepY) {
+        arrow(g, x, y, stepX, stepY, 1);
+    }
+
+    /** The same in another size, where there are many: 1 is the usual one. */
+    static void arrow(Graphics2D g, double x, double y, int stepX, int stepY, double size) {
+        double point = POINT_PX * size;
+        double back = BACK_PX * size;
+        double wing = WING_PX * size;
         g.setPaint(Look.STOP);
-        g.fill(shape(x + POINT_PX * stepX, y + POINT_PX * stepY,
-            x - BACK_PX * stepX - WING_PX * stepY, y - BACK_PX * stepY - WING_PX * stepX,
-            x - BACK_PX * stepX + WING_PX * stepY, y - BACK_PX * stepY + WING_PX * stepX));
+        g.fill(shape(x + point * stepX, y + point * stepY,
+            x - back * stepX - wing * stepY, y - back * stepY - wing * stepX,
+            x - back * stepX + wing * stepY, y - back * stepY + wing * stepX));
     }
 
     /** A target that nothing was built for. */

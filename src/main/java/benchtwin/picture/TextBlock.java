@@ -50,6 +50,15 @@ record TextBlock(List<String> lines, Font font, double widthPx) {
             blocks.stream().mapToDouble(TextBlock::widthPx).max().orElse(0));
     }
 
+    /** As much of a text as fits on one line; what is left out is told by three dots. */
+    static String shortened(String text, Font font, double atMostPx) {
+        String kept = text;
+        while (!kept.isEmpty() && widthPx(kept.equals(text) ? text : kept + "…", font) > atMostPx) {
+            kept = kept.substring(0, kept.offsetByCodePoints(kept.length(), -1)).stripTrailing();
+        }
+        return kept.equals(text) ? text : kept + "…";
+    }
+
     static double widthPx(String text, Font font) {
         return font.getStringBounds(text, Look.MEASURE).getWidth();
     }
