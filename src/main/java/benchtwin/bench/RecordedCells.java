@@ -7,6 +7,8 @@ import benchtwin.measure.Taken;
 import benchtwin.stock.RecordedRow;
 import benchtwin.stock.SheetRow;
 import benchtwin.stock.StockKind;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -81,8 +83,32 @@ final class RecordedCells {
             newest.read().measuredAt().map(moment -> day(moment, zone)), newest.read().gauge(), newest.read().by()));
     }
 
-    private static java.time.LocalDate day(Moment moment, ZoneId zone) {
+    private static LocalDate day(Moment moment, ZoneId zone) {
         return moment.day(zone);
+    }
+
+    /** The same as a row of a file, its measured cells filled from the readings. */
+    SheetRow sheet() {
+        Map<String, String> filled = new LinkedHashMap<>(cells);
+        readings.forEach((column, reading) -> filled.put(column, BigDecimal.valueOf(Json.rounded(reading.value()))
+            .stripTrailingZeros().toPlainString()));
+        readings.values().stream().max(Comparator.comparing(reading -> reading.taken().on().map(LocalDate::toString).orElse("")))
+            .ifPresent(newest -> {
+                newest.taken().on().ifPresent(day -> known(filled, "measured_on", day.toString()));
+                newest.taken().by().ifPresent(by -> known(filled, "measured_by", by));
+                newest.taken().gauge().ifPresent(gauge -> known(filled, "gauge", gauge));
+            });
+        return new SheetRow(kind, filled, extra);
+    }
+
+    private void known(Map<String, String> filled, String column, String text) {
+        if (columns.contains(column)) {
+            filled.putIfAbsent(column, text);
+        }
+    }
+
+    StockKind kind() {
+        return kind;
     }
 
     RecordedRow row() {

@@ -13,11 +13,12 @@ import benchtwin.book.ThingKind;
 import benchtwin.club.ClubState;
 import benchtwin.stock.InventoryOfRows;
 import benchtwin.stock.InventoryRead;
-import benchtwin.stock.RecordedRow;
+import benchtwin.stock.SheetRow;
 import benchtwin.stock.StockKind;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,7 @@ final class StockInventory {
     private final OpenBook book;
     private final Optional<String> forJob;
     private final boolean asFound;
-    private final List<RecordedRow> rows = new ArrayList<>();
+    private final List<RecordedCells> rows = new ArrayList<>();
 
     private StockInventory(OpenBook book, Optional<String> forJob, boolean asFound) {
         this.book = book;
@@ -50,14 +51,26 @@ final class StockInventory {
      * @param asFound whether clubs are taken as they measure now; else as they should, and what happened to them since
      */
     static InventoryRead of(OpenBook book, BookView view, Optional<String> forJob, boolean asFound) {
-        StockInventory stock = new StockInventory(book, forJob, asFound);
-        stock.parts(view, ThingKind.SLEEVE, StockKind.SLEEVES);
-        stock.parts(view, ThingKind.GRIP, StockKind.GRIPS);
-        stock.parts(view, ThingKind.WEIGHT, StockKind.WEIGHTS);
-        stock.parts(view, ThingKind.HEAD, StockKind.HEADS);
-        stock.parts(view, ThingKind.SHAFT, StockKind.SHAFTS);
-        view.states(ThingKind.CLUB).forEach(stock::club);
-        return InventoryOfRows.read(stock.rows, true);
+        return InventoryOfRows.read(new StockInventory(book, forJob, asFound).laidOut(view).stream().map(RecordedCells::row)
+            .toList(), true);
+    }
+
+    /** The stock as rows of files, by kind. */
+    static Map<StockKind, List<SheetRow>> sheets(OpenBook book, BookView view) {
+        Map<StockKind, List<SheetRow>> sheets = new EnumMap<>(StockKind.class);
+        new StockInventory(book, Optional.empty(), false).laidOut(view).forEach(cells ->
+            sheets.computeIfAbsent(cells.kind(), kind -> new ArrayList<>()).add(cells.sheet()));
+        return sheets;
+    }
+
+    private List<RecordedCells> laidOut(BookView view) {
+        parts(view, ThingKind.SLEEVE, StockKind.SLEEVES);
+        parts(view, ThingKind.GRIP, StockKind.GRIPS);
+        parts(view, ThingKind.WEIGHT, StockKind.WEIGHTS);
+        parts(view, ThingKind.HEAD, StockKind.HEADS);
+        parts(view, ThingKind.SHAFT, StockKind.SHAFTS);
+        view.states(ThingKind.CLUB).forEach(this::club);
+        return rows;
     }
 
     private void parts(BookView view, ThingKind kind, StockKind sheet) {
@@ -74,13 +87,13 @@ final class StockInventory {
                 if (kind == ThingKind.SHAFT && reading.read().quantity().equals(FREQUENCY)) {
                     RecordedCells further = new RecordedCells(StockKind.FREQUENCIES, part.thing().tag());
                     further.readings(List.of(reading), book.zone());
-                    rows.add(further.row());
+                    rows.add(further);
                 } else if (kind != ThingKind.SLEEVE || !reading.read().condition().containsKey("setting")) {
                     own.add(reading);
                 }
             }
             cells.readings(own, book.zone());
-            rows.add(cells.row());
+            rows.add(cells);
             if (kind == ThingKind.SLEEVE) {
                 settings(part);
             }
@@ -108,7 +121,7 @@ final class StockInventory {
                     .put("setting", label)).readings(List.of(reading), book.zone());
             }
         }
-        settings.values().forEach(cells -> rows.add(cells.row()));
+        rows.addAll(settings.values());
     }
 
     private void club(StateOf club) {
@@ -142,6 +155,6 @@ final class StockInventory {
         cells.facts(facts);
         cells.put(DAY, day.toString());
         cells.readings(readings, book.zone());
-        rows.add(cells.row());
+        rows.add(cells);
     }
 }

@@ -2,9 +2,11 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.BookCare;
+import benchtwin.bench.BookTransfer;
 import benchtwin.bench.OpenBook;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -60,6 +62,27 @@ final class BookCommand implements Runnable {
         Path place = OpenBook.place(book.file());
         Optional<Path> aside = BookCare.restore(place, backup);
         out().printf("%s is the book now.%s%n", backup, aside.map(old -> " The one before is kept as " + old + ".").orElse(""));
+        return Main.DONE;
+    }
+
+    @Command(name = "export", mixinStandardHelpOptions = true,
+        description = "Write everything the book holds into open files: a folder of CSV files, or one file ending in .json.",
+        footer = {"", "Examples:", "  benchtwin book export season-2026", "  benchtwin book export season-2026.json"})
+    int export(@Parameters(paramLabel = "TARGET", description = "a folder, or a file ending in .json") Path target,
+               @Mixin BookOptions book) throws BadInput {
+        List<Path> files = BookTransfer.write(book.open(), target);
+        out().printf("%d file%s written. Make a book of %s again with: benchtwin book import %s --book NEW%n", files.size(),
+            files.size() == 1 ? "" : "s", files.size() == 1 ? "it" : "them", target);
+        return Main.DONE;
+    }
+
+    @Command(name = "import", mixinStandardHelpOptions = true,
+        description = "Make a book of what book export wrote; it says the same as the one that was exported.",
+        footer = {"", "Example:", "  benchtwin book import season-2026 --book season-2026.book"})
+    int take(@Parameters(paramLabel = "SOURCE", description = "the folder or file that was written") Path source,
+             @Mixin BookOptions book) throws BadInput {
+        BookTransfer.read(book.open(), source);
+        out().printf("%s is a book again.%n", source);
         return Main.DONE;
     }
 

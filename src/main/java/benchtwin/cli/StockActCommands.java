@@ -3,6 +3,7 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.StockBook;
 import benchtwin.bench.StockBookJson;
+import benchtwin.bench.StockExport;
 import benchtwin.bench.StockImport;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -41,6 +42,18 @@ class StockActCommands {
         imported.remarks().forEach(remark -> page.wrapped("", remark));
         imported.changes().forEach(change -> page.wrapped("  ", change));
         page.line("%d new, %d changed, %d as before.", imported.added(), imported.changed(), imported.same());
+        return Main.DONE;
+    }
+
+    /** Writes files. */
+    @Command(name = "export", mixinStandardHelpOptions = true,
+        description = "Write the stock and the clubs as they stand now into files a match reads: heads.csv, shafts.csv and so on.",
+        footer = {"", "Example:", "  benchtwin stock export stock-thursday",
+            "", "Everything the book holds, its history too, is written by: benchtwin book export"})
+    public int export(@Parameters(paramLabel = "DIR", description = "a folder without such files") Path folder,
+                      @Mixin BookOptions book) throws BadInput {
+        List<Path> files = StockExport.write(book.open(), folder);
+        out().printf("%d file%s written into %s.%n", files.size(), files.size() == 1 ? "" : "s", folder);
         return Main.DONE;
     }
 

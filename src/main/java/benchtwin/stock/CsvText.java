@@ -21,7 +21,7 @@ final class CsvText {
         return text.toString();
     }
 
-    private static void line(StringBuilder text, Collection<String> cells) {
+    static void line(StringBuilder text, Collection<String> cells) {
         text.append(cells.stream().map(cell -> quoted(SafeCell.write(cell))).collect(Collectors.joining(","))).append('\n');
     }
 
