@@ -18,6 +18,11 @@ import benchtwin.club.TimelineEntry;
 import benchtwin.club.TimelineValue;
 import benchtwin.club.ValueComparison;
 import benchtwin.club.ValueCorrection;
+import benchtwin.match.Tolerances;
+import benchtwin.picture.HistoryPicture;
+import benchtwin.picture.HistoryReading;
+import benchtwin.picture.HistoryStrip;
+import benchtwin.picture.Intervention;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -39,6 +44,8 @@ public final class ClubHistory {
     private final GaugeReference gauges;
     private final Map<Long, KeptReading> corrections = new HashMap<>();
     private final Map<Long, KeptEvent> correctedIn = new HashMap<>();
+    private final Map<String, String> known = new HashMap<>();
+    private final List<Intervention> interventions = new ArrayList<>();
     private final Map<Quantity, ClubValues.Value> before = new EnumMap<>(Quantity.class);
 
     private ClubHistory(OpenBook book, GaugeReference gauges) {
@@ -58,6 +65,44 @@ public final class ClubHistory {
             Thing club = OpenBook.need(view, ThingKind.CLUB, tag);
             return new ClubHistory(book, GaugeReference.of(view)).of(view, club);
         });
+    }
+
+    /**
+     * The same as a picture.
+     * @param book       the book
+     * @param tag        the club's tag
+     * @param tolerances the bands about what it should measure
+     * @return readings over time, with what was done to the club
+     * @throws BadInput when there is no such club
+     */
+    public static HistoryPicture picture(OpenBook book, String tag, Tolerances tolerances) throws BadInput {
+        return book.read(view -> {
+            Thing club = OpenBook.need(view, ThingKind.CLUB, tag);
+            ClubHistory history = new ClubHistory(book, GaugeReference.of(view));
+            Timeline timeline = history.of(view, club);
+            Map<Quantity, ClubValues.Value> should = view.state(club).accepted()
+                .map(accepted -> ClubValues.of(accepted.readings())).orElse(Map.of());
+            Map<Quantity, HistoryStrip> strips = new EnumMap<>(Quantity.class);
+            for (ReadColumn column : ReadColumn.values()) {
+                List<HistoryReading> readings = readings(timeline, column.quantity());
+                if (!readings.isEmpty()) {
+                    strips.put(column.quantity(), new HistoryStrip(Optional.ofNullable(should.get(column.quantity()))
+                        .map(value -> tolerances.wanted(column.quantity(), value.value())), readings));
+                }
+            }
+            return new HistoryPicture(timeline.of(), strips, history.interventions);
+        });
+    }
+
+    private static List<HistoryReading> readings(Timeline timeline, Quantity quantity) {
+        List<HistoryReading> readings = new ArrayList<>();
+        for (TimelineEntry entry : timeline.entries()) {
+            entry.corrections().stream().filter(correction -> correction.quantity() == quantity).forEach(correction ->
+                readings.add(new HistoryReading(entry.when(), correction.was(), 0, Optional.empty(), true)));
+            Optional.ofNullable(entry.values().get(quantity)).ifPresent(value ->
+                readings.add(HistoryReading.of(entry.when(), value.value(), value.standardUncertainty())));
+        }
+        return readings;
     }
 
     private Timeline of(BookView view, Thing club) {
@@ -107,7 +152,25 @@ public final class ClubHistory {
         if (event.thing().equals(club)) {
             ClubValues.of(read).forEach((quantity, value) -> values.put(quantity, value(quantity, value)));
         }
+        note(club, event);
         return new TimelineEntry(time(event.since()), words(club, event), values, corrected);
+    }
+
+    /** What was done, as far as it was more than measuring: a part that changed, a bend, a new state. */
+    private void note(Thing club, KeptEvent event) {
+        List<String> changed = new ArrayList<>();
+        if (!event.thing().equals(club)) {
+            changed.add(words(club, event).replaceAll(" by [^:]*", ""));
+        }
+        for (Map.Entry<String, String> fact : event.event().facts().entrySet()) {
+            String earlier = event.thing().equals(club) ? known.put(fact.getKey(), fact.getValue()) : fact.getValue();
+            if (earlier != null && !earlier.equals(fact.getValue())) {
+                changed.add(HistoryWords.name(fact.getKey()) + " " + (fact.getValue().isEmpty() ? "off" : fact.getValue()));
+            }
+        }
+        if (!changed.isEmpty()) {
+            interventions.add(new Intervention(time(event.since()), String.join(", ", changed)));
+        }
     }
 
     private TimelineValue value(Quantity quantity, ClubValues.Value value) {

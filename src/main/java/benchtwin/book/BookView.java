@@ -157,6 +157,18 @@ public class BookView {
     }
 
     /**
+     * The readings of everything that was ever read on one gauge, those on other gauges among them.
+     * @param gauge the gauge's name
+     * @return thing by thing, each oldest first
+     */
+    public final List<GaugedReading> readingsAround(String gauge) {
+        List<Thing> read = handle.createQuery("SELECT DISTINCT " + Rows.THING + " FROM reading JOIN event ON event.id = reading.event_id "
+                + "JOIN thing ON thing.id = event.thing_id WHERE reading.gauge = :gauge ORDER BY thing.id").bind("gauge", gauge)
+            .map((row, context) -> Rows.thing(row)).list();
+        return read.stream().flatMap(thing -> GaugedReadings.of(thing, events(thing)).stream()).toList();
+    }
+
+    /**
      * The rows last imported of each thing of a kind.
      * @param kind what
      * @return by tag and by the row's key

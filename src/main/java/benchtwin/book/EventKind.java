@@ -42,9 +42,7 @@ public enum EventKind implements Word {
     HANDED_OVER("handed over"),
     /** Of a job: will not be done. */
     CALLED_OFF("called off"),
-    /** Of a gauge: a figure worked out from its readings, not used yet. */
-    PROPOSED("proposed"),
-    /** Of a gauge: that figure is used from now on. */
+    /** Of a gauge: a figure worked out from its readings is used from now on. */
     ACCEPTED("accepted"),
     /** Of a gauge: was checked. */
     CHECKED("checked");

@@ -32,6 +32,16 @@ final class Overtaken {
         };
     }
 
+    /** Whether these news make another build of it, whatever was read. */
+    static boolean changesBuild(ThingKind kind, Map<String, String> before, Map<String, String> news) {
+        return switch (kind) {
+            case CLUB -> changesKnown(CLUB_PARTS, before, news) || changesKnown(CLUB_SETTING, before, news)
+                || changes(CLUB_MASSES, before, news);
+            case SHAFT -> changes(SHAFT_CUTS, before, news);
+            default -> false;
+        };
+    }
+
     /** Whether a quantity read before is overtaken by what was done. */
     static boolean byAct(EventKind act, String quantity) {
         return act == EventKind.BENT && OF_BEND.contains(quantity) || act == EventKind.GROUND && OF_GRIND.contains(quantity);

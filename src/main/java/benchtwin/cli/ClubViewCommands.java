@@ -4,9 +4,11 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.ClubHistory;
 import benchtwin.bench.ClubJson;
 import benchtwin.bench.ClubViews;
+import benchtwin.bench.Pictures;
 import benchtwin.club.Timeline;
 import benchtwin.match.Tolerances;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
@@ -45,10 +47,16 @@ class ClubViewCommands {
     /** Tells a club's history. */
     @Command(name = "history", mixinStandardHelpOptions = true,
         description = "Tell what befell a club and what it measured each time.",
-        footer = {"", "Example:", "  benchtwin club history OAKES-DR"})
-    public int history(@Parameters(paramLabel = "TAG", description = "the club's tag") String tag, @Mixin BookOptions book,
-                       @Mixin OutputOptions output) throws BadInput {
+        footer = {"", "Example:", "  benchtwin club history OAKES-DR --plot oakes.svg"})
+    public int history(@Parameters(paramLabel = "TAG", description = "the club's tag") String tag,
+                       @Option(names = "--plot", paramLabel = "FILE", description = "draw the readings over time into a file ending "
+                           + "in .svg or .png") Path plot,
+                       @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
+        if (plot != null) {
+            Pictures.check(plot);
+            Pictures.write(ClubHistory.picture(book.open(), tag, new Tolerances(Map.of(), Map.of())), plot);
+        }
         Timeline timeline = ClubHistory.of(book.open(), tag);
         if (output.isJson()) {
             out().println(ClubJson.history(timeline));
