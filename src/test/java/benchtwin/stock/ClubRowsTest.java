@@ -65,7 +65,7 @@ class ClubRowsTest {
     @Test
     void statesAreWords() {
         assertThat(faults("state", "demaged")).containsExactly("clubs.csv line 2, column state: \"demaged\" is not a word of "
-            + "this column; expected one of in play, backup, damaged, stripped (did you mean damaged?)");
+            + "this column; expected one of in play, backup, test, damaged, stripped, retired (did you mean damaged?)");
         assertThat(faults("state", "In_Play")).isEmpty();
     }
 
