@@ -144,7 +144,8 @@ public final class Book {
         } catch (RuntimeException failure) {
             BookProblem problem = BookTrouble.of(file, failure);
             throw problem != null ? problem
-                : new BookProblem("what was read does not fit together: " + failure.getMessage(), failure);
+                : new BookProblem("what was read does not fit together: a row stands twice, refers to one that is not there, or "
+                    + "holds what its column cannot; nothing was kept", failure);
         }
     }
 

@@ -35,8 +35,8 @@ final class BagPage {
         page.line("The bag of %s", bag.player());
         page.blank();
         StringBuilder heading = new StringBuilder("%-13s ".formatted("club"));
-        COLUMNS.forEach(quantity -> heading.append("%9s ".formatted(column(quantity))));
-        page.line("%s", heading + " read on");
+        COLUMNS.forEach(quantity -> heading.append("%8s ".formatted(column(quantity))));
+        page.line("%s", heading + "read on");
         bag.clubs().forEach(this::club);
         page.blank();
         page.wrapped("", "A club's first line is what it measures now, the second what it is off its last accepted record by, "
@@ -51,7 +51,6 @@ final class BagPage {
             case SWING_WEIGHT -> "swing";
             case FREQUENCY -> "cpm";
             case TOTAL_MASS -> "mass g";
-            case LENGTH -> "length in";
             default -> quantity.word();
         };
     }
@@ -62,11 +61,11 @@ final class BagPage {
         boolean any = false;
         for (Quantity quantity : COLUMNS) {
             Optional<ValueComparison> value = Optional.ofNullable(club.values().get(quantity));
-            now.append("%9s ".formatted(value.map(one -> now(quantity, one)).orElse(NOT_READ)));
+            now.append("%8s ".formatted(value.map(one -> now(quantity, one)).orElse(NOT_READ)));
             String difference = value.flatMap(ValueComparison::difference).filter(one -> one.standardUncertainty() > 0)
                 .map(one -> plain(quantity, one.value()) + (one.isBeyondUncertainty() ? "*" : "")).orElse("");
             any |= !difference.isEmpty();
-            off.append("%9s ".formatted(difference));
+            off.append("%8s ".formatted(difference));
         }
         page.line("%s", now + club.readOn().map(LocalDate::toString).orElse("never"));
         page.line("%s", any ? off.toString().stripTrailing() : "  " + cut(club.what()));

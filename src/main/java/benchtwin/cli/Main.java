@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "benchtwin", mixinStandardHelpOptions = true, versionProvider = Version.class,
     subcommands = {MatchCommand.class, PredictCommand.class, ShaftsCommand.class, ChangeCommand.class,
         SetCommand.class, BagCommand.class, StockCommand.class, PlayerCommand.class,
-        ClubCommand.class, JobCommand.class, NoteCommand.class, BookCommand.class, HelpCommand.class},
+        ClubCommand.class, JobCommand.class, GaugeCommand.class, NoteCommand.class, BookCommand.class, HelpCommand.class},
     description = "Finds the head, shaft and bend plan nearest a golf club that is to be made again.",
     synopsisSubcommandLabel = "COMMAND", footer = {"", "Example:",
         "  benchtwin match --stock inventory-samples --club TAG"})
