@@ -4,6 +4,7 @@ import benchtwin.bench.BadInput;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,9 +17,6 @@ import picocli.CommandLine.Spec;
 
 /** The command line. Exit status: 0 done, 1 nothing suitable found, 2 bad input. */
 @Command(name = "benchtwin", mixinStandardHelpOptions = true, versionProvider = Version.class,
-    subcommands = {MatchCommand.class, PredictCommand.class, ShaftsCommand.class, ChangeCommand.class,
-        SetCommand.class, BagCommand.class, StockCommand.class, PlayerCommand.class,
-        ClubCommand.class, JobCommand.class, GaugeCommand.class, NoteCommand.class, BookCommand.class, HelpCommand.class},
     description = "Finds the head, shaft and bend plan nearest a golf club that is to be made again.",
     synopsisSubcommandLabel = "COMMAND", footer = {"", "Example:",
         "  benchtwin match --stock inventory-samples --club TAG"})
@@ -31,6 +29,10 @@ public final class Main implements Runnable {
     /** Bad input. */
     static final int BAD_INPUT = 2;
 
+    /** In the order the help lists them. */
+    private static final List<Class<?>> COMMANDS = List.of(MatchCommand.class, PredictCommand.class, ShaftsCommand.class,
+        ChangeCommand.class, SetCommand.class, StockCommand.class, PlayerCommand.class, ClubCommand.class, JobCommand.class,
+        NoteCommand.class, BookCommand.class, HelpCommand.class);
     private static final Pattern CHOICE = Pattern.compile("(expected one of )\\[([A-Z_, ]+)\\] \\(case-insensitive\\)");
 
     @Spec
@@ -56,9 +58,13 @@ public final class Main implements Runnable {
      * @return the exit status
      */
     public static int run(PrintStream out, PrintStream err, String... args) {
-        PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
-        PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        return run(new PrintWriter(out, true, StandardCharsets.UTF_8), new PrintWriter(err, true, StandardCharsets.UTF_8), args);
+    }
+
+    /** The same, for a command that ends in another. */
+    static int run(PrintWriter answers, PrintWriter complaints, String... args) {
         CommandLine line = new CommandLine(new Main());
+        commands(args).forEach(line::addSubcommand);
         line.setOut(answers);
         line.setErr(complaints);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -69,6 +75,13 @@ public final class Main implements Runnable {
         answers.flush();
         complaints.flush();
         return status;
+    }
+
+    /** The command that was typed; all of them where none is, as learning a command's options takes its time. */
+    private static List<Class<?>> commands(String... args) {
+        List<Class<?>> typed = COMMANDS.stream().filter(command -> args.length > 0 && command != HelpCommand.class
+            && command.getAnnotation(Command.class).name().equals(args[0])).toList();
+        return typed.isEmpty() ? COMMANDS : typed;
     }
 
     @Override
