@@ -3,6 +3,7 @@ package benchtwin.book;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
@@ -42,7 +43,7 @@ public final class Book {
 
     private final Path file;
     private final Jdbi reading;
-    private final Jdbi writing;
+    private final Supplier<Jdbi> writing;
     private final Clock clock;
 
     private Book(Path file, OptionalInt mostPages, Clock clock) {
@@ -50,7 +51,22 @@ public final class Book {
         this.file = file;
         this.clock = clock;
         reading = Jdbi.create(connections.reading());
-        writing = Jdbi.create(connections.writing(mostPages));
+        writing = once(() -> Jdbi.create(connections.writing(mostPages)));
+    }
+
+    /** Most programs only read. */
+    private static Supplier<Jdbi> once(Supplier<Jdbi> make) {
+        return new Supplier<>() {
+            private Jdbi made;
+
+            @Override
+            public synchronized Jdbi get() {
+                if (made == null) {
+                    made = make.get();
+                }
+                return made;
+            }
+        };
     }
 
     /**
@@ -95,7 +111,14 @@ public final class Book {
      */
     public <T> T read(Reads<T> reads) throws BookProblem {
         try {
-            return reading.inTransaction(handle -> reads.in(new BookView(handle)));
+            return reading.inTransaction(handle -> {
+                BookView view = new BookView(handle);
+                try {
+                    return reads.in(view);
+                } finally {
+                    view.close();
+                }
+            });
         } catch (RuntimeException failure) {
             throw explained(failure);
         }
@@ -112,11 +135,15 @@ public final class Book {
      */
     public <T> T write(Author author, String what, Writes<T> writes) throws BookProblem {
         try {
-            return writing.inTransaction(handle -> {
+            return writing.get().inTransaction(handle -> {
                 BookEntry entry = new BookEntry(handle, author, what, clock);
-                T result = writes.in(entry);
-                entry.derive();
-                return result;
+                try {
+                    T result = writes.in(entry);
+                    entry.derive();
+                    return result;
+                } finally {
+                    entry.close();
+                }
             });
         } catch (RuntimeException failure) {
             throw explained(failure);
@@ -140,7 +167,7 @@ public final class Book {
 
     void fill(Fills fills) throws BookProblem {
         try {
-            writing.useTransaction(fills::in);
+            writing.get().useTransaction(fills::in);
         } catch (RuntimeException failure) {
             BookProblem problem = BookTrouble.of(file, failure);
             throw problem != null ? problem

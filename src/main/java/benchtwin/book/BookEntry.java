@@ -20,15 +20,15 @@ public final class BookEntry extends BookView {
 
     BookEntry(Handle handle, Author author, String what, Clock clock) {
         super(handle);
-        at = later(Moment.at(clock.instant()), handle);
-        id = handle.createUpdate("INSERT INTO entry (entered_at, by_whom, what, program) VALUES (:at, :by, :what, :program)")
-            .bind("at", at.text()).bind("by", author.by().map(TypedText::line).filter(by -> !by.isEmpty()).orElse(null)).bind("what", TypedText.line(what))
-            .bind("program", author.program()).executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
+        at = later(Moment.at(clock.instant()));
+        id = statements().number("INSERT INTO entry (entered_at, by_whom, what, program) VALUES (?, ?, ?, ?) RETURNING id",
+            at.text(), author.by().map(TypedText::line).filter(by -> !by.isEmpty()).orElse(null), TypedText.line(what),
+            author.program());
     }
 
     /** A clock that was put back must not put what is entered next before what it follows. */
-    private static Moment later(Moment now, Handle handle) {
-        return handle.createQuery("SELECT entered_at FROM entry ORDER BY id DESC LIMIT 1").mapTo(String.class).findOne()
+    private Moment later(Moment now) {
+        return statements().first("SELECT entered_at FROM entry ORDER BY id DESC LIMIT 1", row -> row.getString(1))
             .map(Moment::new).filter(last -> last.compareTo(now) > 0).orElse(now);
     }
 
@@ -58,9 +58,8 @@ public final class BookEntry extends BookView {
         if (taken.isPresent()) {
             throw new BookProblem("%s is in the book already".formatted(taken.get().name()));
         }
-        long number = handle().createUpdate("INSERT INTO thing (kind, tag, folded, entry_id) VALUES (:kind, :tag, :folded, :entry)")
-            .bind("kind", kind.word()).bind("tag", name).bind("folded", Folded.of(name)).bind("entry", id)
-            .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
+        long number = statements().number("INSERT INTO thing (kind, tag, folded, entry_id) VALUES (?, ?, ?, ?) RETURNING id",
+            kind.word(), name, Folded.of(name), id);
         Thing thing = new Thing(number, kind, name);
         add(thing, received);
         return thing;
@@ -78,14 +77,11 @@ public final class BookEntry extends BookView {
                 refuseUnlessLast(thing, reading);
             }
         }
-        long number = handle().createUpdate("INSERT INTO event (entry_id, thing_id, kind, happened_at, job_id, facts, words, "
-                + "sheet_key, sheet) VALUES (:entry, :thing, :kind, :at, :job, :facts, :words, :key, :sheet)")
-            .bind("entry", id).bind("thing", thing.id()).bind("kind", event.kind().word())
-            .bind("at", event.happened().map(Moment::text).orElse(null)).bind("job", event.job().map(Thing::id).orElse(null))
-            .bind("facts", FactsJson.write(event.facts())).bind("words", event.words().orElse(null))
-            .bind("key", event.sheet().map(SheetOrigin::key).orElse(null))
-            .bind("sheet", event.sheet().map(sheet -> FactsJson.write(sheet.cells())).orElse(null))
-            .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
+        long number = statements().number("INSERT INTO event (entry_id, thing_id, kind, happened_at, job_id, facts, words, "
+            + "sheet_key, sheet) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id", id, thing.id(), event.kind().word(),
+            event.happened().map(Moment::text).orElse(null), event.job().map(Thing::id).orElse(null),
+            FactsJson.write(event.facts()), event.words().orElse(null), event.sheet().map(SheetOrigin::key).orElse(null),
+            event.sheet().map(sheet -> FactsJson.write(sheet.cells())).orElse(null));
         for (NewReading reading : event.readings()) {
             add(number, reading);
         }
@@ -94,14 +90,12 @@ public final class BookEntry extends BookView {
 
     private void refuseUnlessLast(Thing thing, NewReading reading) throws BookProblem {
         long wrong = reading.corrects().getAsLong();
-        boolean itsOwn = handle().createQuery("SELECT count(*) FROM reading JOIN event ON event.id = reading.event_id "
-                + "WHERE reading.id = :wrong AND event.thing_id = :thing AND reading.quantity = :quantity")
-            .bind("wrong", wrong).bind("thing", thing.id()).bind("quantity", reading.quantity()).mapTo(Integer.class).one() == 1;
+        boolean itsOwn = statements().number("SELECT count(*) FROM reading JOIN event ON event.id = reading.event_id "
+            + "WHERE reading.id = ? AND event.thing_id = ? AND reading.quantity = ?", wrong, thing.id(), reading.quantity()) == 1;
         if (!itsOwn) {
             throw new BookProblem("reading %d is no reading of the %s of %s".formatted(wrong, reading.quantity(), thing.name()));
         }
-        Optional<Long> later = handle().createQuery("SELECT id FROM reading WHERE corrects = :wrong").bind("wrong", wrong)
-            .mapTo(Long.class).findOne();
+        Optional<Long> later = statements().first("SELECT id FROM reading WHERE corrects = ?", row -> row.getLong(1), wrong);
         if (later.isPresent()) {
             throw new BookProblem("reading %d of %s was corrected already, by reading %d; correct that one".formatted(wrong,
                 thing.name(), later.get()));
@@ -109,16 +103,13 @@ public final class BookEntry extends BookView {
     }
 
     private void add(long event, NewReading reading) {
-        handle().createUpdate("INSERT INTO reading (event_id, quantity, value, uncertainty, unit, condition, "
-                + "gauge, station, measured_at, by_whom, note, corrects) VALUES (:event, :quantity, :value, :uncertainty, :unit, "
-                + ":condition, :gauge, :station, :at, :by, :note, :corrects)")
-            .bind("event", event).bind("quantity", reading.quantity()).bind("unit", reading.unit())
-            .bind("value", reading.value().isPresent() ? (Double) reading.value().getAsDouble() : null)
-            .bind("uncertainty", reading.uncertainty().isPresent() ? (Double) reading.uncertainty().getAsDouble() : null)
-            .bind("condition", FactsJson.write(reading.condition())).bind("gauge", reading.gauge().orElse(null))
-            .bind("station", reading.station().orElse(null)).bind("at", reading.measuredAt().map(Moment::text).orElse(null))
-            .bind("by", reading.by().orElse(null)).bind("note", reading.note().orElse(null))
-            .bind("corrects", reading.corrects().isPresent() ? (Long) reading.corrects().getAsLong() : null).execute();
+        statements().run("INSERT INTO reading (event_id, quantity, value, uncertainty, unit, condition, gauge, station, "
+            + "measured_at, by_whom, note, corrects) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", event, reading.quantity(),
+            reading.value().isPresent() ? (Double) reading.value().getAsDouble() : null,
+            reading.uncertainty().isPresent() ? (Double) reading.uncertainty().getAsDouble() : null, reading.unit(),
+            FactsJson.write(reading.condition()), reading.gauge().orElse(null), reading.station().orElse(null),
+            reading.measuredAt().map(Moment::text).orElse(null), reading.by().orElse(null), reading.note().orElse(null),
+            reading.corrects().isPresent() ? (Long) reading.corrects().getAsLong() : null);
     }
 
     /**
@@ -133,13 +124,12 @@ public final class BookEntry extends BookView {
             throw new BookProblem("a note on %s has %d characters; expected 1 to %d".formatted(thing.name(), typed.length(),
                 LONGEST_NOTE));
         }
-        handle().createUpdate("INSERT INTO note (entry_id, thing_id, text) VALUES (:entry, :thing, :text)")
-            .bind("entry", id).bind("thing", thing.id()).bind("text", typed).execute();
+        statements().run("INSERT INTO note (entry_id, thing_id, text) VALUES (?, ?, ?)", id, thing.id(), typed);
     }
 
     @Override
     void derive() {
-        touched.values().forEach(thing -> States.put(handle(), thing, Fold.of(thing.kind(), events(thing))));
+        touched.values().forEach(thing -> States.put(statements(), thing, Fold.of(thing.kind(), events(thing))));
         touched.clear();
     }
 }

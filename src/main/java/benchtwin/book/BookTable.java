@@ -80,8 +80,9 @@ public record BookTable(String name, List<String> columns, List<List<Optional<St
             }
             BookView view = new BookView(handle);
             for (ThingKind kind : ThingKind.values()) {
-                view.things(kind).forEach(thing -> States.put(handle, thing, Fold.of(kind, view.events(thing))));
+                view.things(kind).forEach(thing -> States.put(view.statements(), thing, Fold.of(kind, view.events(thing))));
             }
+            view.close();
         });
     }
 

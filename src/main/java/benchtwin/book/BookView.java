@@ -1,5 +1,7 @@
 package benchtwin.book;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -7,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
@@ -14,17 +17,35 @@ import org.jdbi.v3.core.Handle;
 /** What the book says, all of it as of one moment. Good only inside {@link Book#read} or {@link Book#write}. */
 public class BookView {
 
-    private static final String EVENTS = "SELECT event.id event_id, event.kind event_kind, event.happened_at, event.facts, "
-        + "event.words, event.sheet_key, event.sheet, job.id job_thing, job.tag job_tag, " + Rows.ENTRY + ", " + Rows.THING
+    private static final String EVENTS = "SELECT event.id, event.kind, event.happened_at, event.facts, event.words, "
+        + "event.sheet_key, event.sheet, job.id, job.tag, " + Rows.ENTRY + ", " + Rows.THING
         + " FROM event JOIN entry ON entry.id = event.entry_id JOIN thing ON thing.id = event.thing_id "
         + "LEFT JOIN thing job ON job.id = event.job_id ";
-    private static final String NOTES = "SELECT note.id note_id, note.text, " + Rows.ENTRY + ", " + Rows.THING
+    private static final int ENTRY_OF_EVENT = 10;
+    private static final int THING_OF_EVENT = ENTRY_OF_EVENT + Rows.ENTRY_COLUMNS;
+    private static final String READINGS = "SELECT event.id, reading.id, " + Rows.READING
+        + " FROM event JOIN reading ON reading.event_id = event.id ";
+    private static final String STATES = "SELECT " + Rows.THING + ", state.standing, state.derived FROM state "
+        + "JOIN thing ON thing.id = state.thing_id ";
+    private static final String THINGS = "SELECT " + Rows.THING + " FROM thing ";
+    private static final String NOTES = "SELECT note.id, note.text, " + Rows.ENTRY + ", " + Rows.THING
         + " FROM note JOIN entry ON entry.id = note.entry_id JOIN thing ON thing.id = note.thing_id ";
 
     private final Handle handle;
+    private final Statements statements;
 
     BookView(Handle handle) {
         this.handle = handle;
+        this.statements = new Statements(handle);
+    }
+
+    final Statements statements() {
+        return statements;
+    }
+
+    /** Ends what was read. */
+    final void close() {
+        statements.close();
     }
 
     final Handle handle() {
@@ -54,9 +75,9 @@ public class BookView {
      * @return in order of kind
      */
     public final List<Thing> find(String tag) {
-        return handle.createQuery("SELECT " + Rows.THING + " FROM thing WHERE folded = :folded")
-            .bind("folded", Folded.of(tag)).map((row, context) -> Rows.thing(row)).stream()
-            .sorted(Comparator.comparing(Thing::kind).thenComparing(Thing::tag)).toList();
+        List<Thing> found = statements.list(THINGS + "WHERE folded = ?", row -> Rows.thing(row, 1), Folded.of(tag));
+        found.sort(Comparator.comparing(Thing::kind).thenComparing(Thing::tag));
+        return found;
     }
 
     /**
@@ -65,8 +86,7 @@ public class BookView {
      * @return in order of entry
      */
     public final List<Thing> things(ThingKind kind) {
-        return handle.createQuery("SELECT " + Rows.THING + " FROM thing WHERE kind = :kind ORDER BY id")
-            .bind("kind", kind.word()).map((row, context) -> Rows.thing(row)).list();
+        return statements.list(THINGS + "WHERE kind = ? ORDER BY id", row -> Rows.thing(row, 1), kind.word());
     }
 
     /**
@@ -75,10 +95,17 @@ public class BookView {
      * @return its state
      */
     public final State state(Thing thing) {
+        return text(thing).state();
+    }
+
+    /**
+     * The same, read only as far as it is asked for.
+     * @param thing one of this book
+     * @return its state
+     */
+    public final StateText text(Thing thing) {
         derive();
-        return handle.createQuery("SELECT " + Rows.THING + ", state.standing, state.derived FROM state "
-                + "JOIN thing ON thing.id = state.thing_id WHERE thing.id = :id")
-            .bind("id", thing.id()).map((row, context) -> Rows.state(row)).one().state();
+        return statements.first(STATES + "WHERE thing.id = ?", Rows::state, thing.id()).orElseThrow();
     }
 
     /**
@@ -87,10 +114,19 @@ public class BookView {
      * @return in order of entry
      */
     public final List<StateOf> states(ThingKind kind) {
+        List<StateOf> states = new ArrayList<>();
+        eachState(kind, text -> states.add(text.whole()));
+        return states;
+    }
+
+    /**
+     * The same, one after the other and read only as far as it is asked for.
+     * @param kind what
+     * @param with takes each, in order of entry
+     */
+    public final void eachState(ThingKind kind, Consumer<StateText> with) {
         derive();
-        return handle.createQuery("SELECT " + Rows.THING + ", state.standing, state.derived FROM state "
-                + "JOIN thing ON thing.id = state.thing_id WHERE state.kind = :kind ORDER BY thing.id")
-            .bind("kind", kind.word()).map((row, context) -> Rows.state(row)).list();
+        statements.each(STATES + "WHERE state.kind = ? ORDER BY state.thing_id", row -> with.accept(Rows.state(row)), kind.word());
     }
 
     /**
@@ -101,9 +137,8 @@ public class BookView {
      */
     public final List<StateOf> statesOf(ThingKind kind, String owner) {
         derive();
-        return handle.createQuery("SELECT " + Rows.THING + ", state.standing, state.derived FROM state JOIN thing "
-                + "ON thing.id = state.thing_id WHERE state.owner = :owner AND state.kind = :kind ORDER BY thing.id")
-            .bind("kind", kind.word()).bind("owner", owner).map((row, context) -> Rows.state(row)).list();
+        return statements.list(STATES + "WHERE state.owner = ? AND state.kind = ? ORDER BY state.thing_id",
+            row -> Rows.state(row).whole(), owner, kind.word());
     }
 
     /**
@@ -123,8 +158,9 @@ public class BookView {
      * @return oldest first by the time they count from
      */
     public final List<KeptEvent> events(Thing thing) {
-        return events("WHERE event.thing_id = :id", thing.id()).stream()
-            .sorted(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id)).toList();
+        List<KeptEvent> events = events("WHERE event.thing_id = ?", thing.id());
+        events.sort(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id));
+        return events;
     }
 
     /**
@@ -133,27 +169,27 @@ public class BookView {
      * @return in order of entry
      */
     public final List<KeptEvent> eventsFor(Thing job) {
-        return events("WHERE event.job_id = :id", job.id());
+        return events("WHERE event.job_id = ?", job.id());
     }
 
     private List<KeptEvent> events(String where, long id) {
         Map<Long, List<KeptReading>> readings = new HashMap<>();
-        handle.createQuery("SELECT reading.* FROM reading JOIN event ON event.id = reading.event_id " + where
-                + " ORDER BY reading.id").bind("id", id)
-            .map((row, context) -> Map.entry(row.getLong("event_id"), new KeptReading(row.getLong("id"), Rows.reading(row))))
-            .forEach(one -> readings.computeIfAbsent(one.getKey(), event -> new ArrayList<>()).add(one.getValue()));
-        return handle.createQuery(EVENTS + where + " ORDER BY event.id").bind("id", id).map((row, context) -> {
-            long event = row.getLong("event_id");
-            long job = row.getLong("job_thing");
-            Optional<Thing> forJob = row.wasNull() ? Optional.empty()
-                : Optional.of(new Thing(job, ThingKind.JOB, row.getString("job_tag")));
-            Optional<SheetOrigin> sheet = Rows.text(row, "sheet").isEmpty() ? Optional.empty()
-                : Optional.of(new SheetOrigin(row.getString("sheet_key"), FactsJson.read(row.getString("sheet"))));
-            return new KeptEvent(event, Rows.entry(row), Rows.thing(row), new NewEvent(
-                Rows.eventKind(row.getString("event_kind")), Rows.text(row, "happened_at").map(Moment::new), forJob,
-                FactsJson.read(row.getString("facts")), Rows.text(row, "words"), List.of(), sheet),
-                readings.getOrDefault(event, List.of()));
-        }).list();
+        statements.each(READINGS + where + " ORDER BY event.id, reading.id", row -> readings.computeIfAbsent(row.getLong(1),
+            event -> new ArrayList<>()).add(new KeptReading(row.getLong(2), Rows.reading(row, 3))), id);
+        return statements.list(EVENTS + where + " ORDER BY event.id", row -> event(row, readings), id);
+    }
+
+    private static KeptEvent event(ResultSet row, Map<Long, List<KeptReading>> readings) throws SQLException {
+        long event = row.getLong(1);
+        String sheet = row.getString(7);
+        long job = row.getLong(8);
+        Optional<Thing> forJob = row.wasNull() ? Optional.empty()
+            : Optional.of(new Thing(job, ThingKind.JOB, row.getString(9)));
+        Optional<SheetOrigin> origin = sheet == null ? Optional.empty()
+            : Optional.of(new SheetOrigin(row.getString(6), FactsJson.read(sheet)));
+        return new KeptEvent(event, Rows.entry(row, ENTRY_OF_EVENT), Rows.thing(row, THING_OF_EVENT), new NewEvent(
+            Rows.eventKind(row.getString(2)), Rows.text(row, 3).map(Moment::new), forJob, FactsJson.read(row.getString(4)),
+            Rows.text(row, 5), List.of(), origin), readings.getOrDefault(event, List.of()));
     }
 
     /**
@@ -175,12 +211,10 @@ public class BookView {
      */
     public final Map<String, Map<String, SheetOrigin>> sheets(ThingKind kind) {
         Map<String, Map<String, SheetOrigin>> sheets = new HashMap<>();
-        handle.createQuery("SELECT thing.tag, event.sheet_key, event.sheet FROM event JOIN thing ON thing.id = event.thing_id "
-                + "WHERE thing.kind = :kind AND event.sheet IS NOT NULL ORDER BY event.id").bind("kind", kind.word())
-            .map((row, context) -> Map.entry(row.getString("tag"),
-                new SheetOrigin(row.getString("sheet_key"), FactsJson.read(row.getString("sheet")))))
-            .forEach(one -> sheets.computeIfAbsent(one.getKey(), tag -> new HashMap<>())
-                .put(one.getValue().key(), one.getValue()));
+        statements.each("SELECT thing.tag, event.sheet_key, event.sheet FROM thing JOIN event ON event.thing_id = thing.id "
+            + "WHERE thing.kind = ? AND event.sheet IS NOT NULL ORDER BY thing.tag, event.id", row ->
+            sheets.computeIfAbsent(row.getString(1), tag -> new HashMap<>()).put(row.getString(2),
+                new SheetOrigin(row.getString(2), FactsJson.read(row.getString(3)))), kind.word());
         return sheets;
     }
 
@@ -190,9 +224,11 @@ public class BookView {
      * @return oldest first
      */
     public final List<Note> notes(Thing thing) {
-        return handle.createQuery(NOTES + "WHERE note.thing_id = :id ORDER BY note.id").bind("id", thing.id())
-            .map((row, context) -> new Note(row.getLong("note_id"), Rows.entry(row), Rows.thing(row), row.getString("text")))
-            .list();
+        return statements.list(NOTES + "WHERE note.thing_id = ? ORDER BY note.id", BookView::note, thing.id());
+    }
+
+    private static Note note(ResultSet row) throws SQLException {
+        return new Note(row.getLong(1), Rows.entry(row, 3), Rows.thing(row, 3 + Rows.ENTRY_COLUMNS), row.getString(2));
     }
 
     /**
@@ -204,10 +240,8 @@ public class BookView {
     public final List<Note> search(String words, int most) {
         String asked = Arrays.stream(words.replace('"', ' ').split("[^\\p{L}\\p{N}]+"))
             .filter(Predicate.not(String::isBlank)).map(word -> "\"%s\"*".formatted(word)).collect(Collectors.joining(" "));
-        return asked.isEmpty() ? List.of() : handle.createQuery(NOTES
-                + "WHERE note.id IN (SELECT rowid FROM note_words WHERE note_words MATCH :asked) ORDER BY note.id DESC LIMIT :most")
-            .bind("asked", asked).bind("most", most)
-            .map((row, context) -> new Note(row.getLong("note_id"), Rows.entry(row), Rows.thing(row), row.getString("text")))
-            .list();
+        return asked.isEmpty() ? List.of() : statements.list(NOTES
+            + "WHERE note.id IN (SELECT rowid FROM note_words WHERE note_words MATCH ?) ORDER BY note.id DESC LIMIT ?",
+            BookView::note, asked, most);
     }
 }

@@ -19,6 +19,9 @@ final class FactsJson {
     }
 
     static String write(Map<String, String> facts) {
+        if (facts.isEmpty()) {
+            return "{}";
+        }
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             write(json, facts);
@@ -37,6 +40,9 @@ final class FactsJson {
     }
 
     static Map<String, String> read(String text) {
+        if (text.equals("{}")) {
+            return Map.of();
+        }
         try (JsonParser json = FACTORY.createParser(text)) {
             json.nextToken();
             return read(json);

@@ -1,11 +1,11 @@
 package benchtwin.book;
 
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 
 /**
@@ -18,17 +18,61 @@ public record Moment(String text) implements Comparable<Moment> {
     private static final DateTimeFormatter INSTANT =
         DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
     private static final int DAY_LENGTH = "2026-05-03".length();
+    /** How an instant is written: 0 for a digit. */
+    private static final String INSTANT_FORM = "0000-00-00T00:00:00.000Z";
 
     public Moment {
         try {
             if (text.length() == DAY_LENGTH) {
-                LocalDate.parse(text);
-            } else if (!text.equals(INSTANT.format(Instant.parse(text)))) {
+                day(text);
+            } else if (!isInstant(text) && !text.equals(INSTANT.format(Instant.parse(text)))) {
                 throw new IllegalArgumentException("an instant is kept to the thousandth in UTC, not as " + text);
             }
-        } catch (DateTimeParseException neither) {
+        } catch (DateTimeException neither) {
             throw new IllegalArgumentException("neither a day nor an instant: " + text, neither);
         }
+    }
+
+    /** The day at the beginning of a text, read by hand: books hold hundreds of thousands. */
+    private static LocalDate day(String text) {
+        for (int i = 0; i < DAY_LENGTH; i++) {
+            if (!fits(text, i)) {
+                throw new DateTimeException(text);
+            }
+        }
+        return LocalDate.of(number(text, 0, 4), number(text, 5, 7), number(text, 8, 10));
+    }
+
+    private static boolean fits(String text, int at) {
+        char form = INSTANT_FORM.charAt(at);
+        char found = text.charAt(at);
+        return form == '0' ? found >= '0' && found <= '9' : found == form;
+    }
+
+    private static int number(String text, int from, int to) {
+        int number = 0;
+        for (int i = from; i < to; i++) {
+            number = 10 * number + text.charAt(i) - '0';
+        }
+        return number;
+    }
+
+    /** Whether it is an instant as this writes them; a text that is not may still have a fault worth telling apart. */
+    private static boolean isInstant(String text) {
+        if (text.length() != INSTANT_FORM.length()) {
+            return false;
+        }
+        for (int i = DAY_LENGTH; i < text.length(); i++) {
+            if (!fits(text, i)) {
+                return false;
+            }
+        }
+        try {
+            day(text);
+        } catch (DateTimeException noDay) {
+            return false;
+        }
+        return number(text, 11, 13) < 24 && number(text, 14, 16) < 60 && number(text, 17, 19) < 60;
     }
 
     /**
@@ -63,7 +107,7 @@ public record Moment(String text) implements Comparable<Moment> {
      * @return the day
      */
     public LocalDate day(ZoneId zone) {
-        return isDay() ? LocalDate.parse(text) : LocalDate.ofInstant(Instant.parse(text), zone);
+        return isDay() ? day(text) : LocalDate.ofInstant(Instant.parse(text), zone);
     }
 
     @Override

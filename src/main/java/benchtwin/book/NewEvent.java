@@ -20,7 +20,7 @@ public record NewEvent(EventKind kind, Optional<Moment> happened, Optional<Thing
                        Optional<String> words, List<NewReading> readings, Optional<SheetOrigin> sheet) {
 
     public NewEvent {
-        facts = Collections.unmodifiableMap(new TreeMap<>(facts));
+        facts = facts.isEmpty() ? Map.of() : Collections.unmodifiableMap(new TreeMap<>(facts));
         readings = List.copyOf(readings);
         words = words.map(String::strip).filter(text -> !text.isEmpty());
         job.ifPresent(thing -> {

@@ -26,7 +26,7 @@ public record NewReading(String quantity, OptionalDouble value, OptionalDouble u
                          Optional<Moment> measuredAt, Optional<String> by, Optional<String> note, OptionalLong corrects) {
 
     public NewReading {
-        condition = Collections.unmodifiableMap(new TreeMap<>(condition));
+        condition = condition.isEmpty() ? Map.of() : Collections.unmodifiableMap(new TreeMap<>(condition));
         gauge = gauge.map(String::strip).filter(text -> !text.isEmpty());
         station = station.map(String::strip).filter(text -> !text.isEmpty());
         by = by.map(String::strip).filter(text -> !text.isEmpty());

@@ -12,8 +12,12 @@ import java.util.stream.Collectors;
 /** Rows of the file as records. */
 final class Rows {
 
-    static final String ENTRY = "entry.id entry_id, entry.entered_at, entry.by_whom entered_by, entry.what, entry.program";
-    static final String THING = "thing.id thing_id, thing.kind thing_kind, thing.tag";
+    static final String ENTRY = "entry.id, entry.entered_at, entry.by_whom, entry.what, entry.program";
+    static final int ENTRY_COLUMNS = 5;
+    static final String THING = "thing.id, thing.kind, thing.tag";
+    static final int THING_COLUMNS = 3;
+    static final String READING = "reading.quantity, reading.value, reading.uncertainty, reading.unit, reading.condition, "
+        + "reading.gauge, reading.station, reading.measured_at, reading.by_whom, reading.note, reading.corrects";
 
     private static final Map<String, ThingKind> THING_KINDS =
         Arrays.stream(ThingKind.values()).collect(Collectors.toMap(ThingKind::word, kind -> kind));
@@ -25,36 +29,38 @@ final class Rows {
     private Rows() {
     }
 
-    static Entry entry(ResultSet row) throws SQLException {
-        return new Entry(row.getLong("entry_id"), new Moment(row.getString("entered_at")), text(row, "entered_by"),
-            row.getString("what"), row.getString("program"));
+    /** An entry whose columns begin at a place. */
+    static Entry entry(ResultSet row, int from) throws SQLException {
+        return new Entry(row.getLong(from), new Moment(row.getString(from + 1)), text(row, from + 2), row.getString(from + 3),
+            row.getString(from + 4));
     }
 
-    static Thing thing(ResultSet row) throws SQLException {
-        return new Thing(row.getLong("thing_id"), THING_KINDS.get(row.getString("thing_kind")), row.getString("tag"));
+    static Thing thing(ResultSet row, int from) throws SQLException {
+        return new Thing(row.getLong(from), THING_KINDS.get(row.getString(from + 1)), row.getString(from + 2));
     }
 
     static EventKind eventKind(String word) {
         return EVENT_KINDS.get(word);
     }
 
-    static StateOf state(ResultSet row) throws SQLException {
-        return new StateOf(thing(row), StateJson.read(STANDINGS.get(row.getString("standing")), row.getString("derived")));
+    /** A thing, its standing and its state. */
+    static StateText state(ResultSet row) throws SQLException {
+        return new StateText(thing(row, 1), STANDINGS.get(row.getString(THING_COLUMNS + 1)), row.getString(THING_COLUMNS + 2));
     }
 
-    static NewReading reading(ResultSet row) throws SQLException {
-        double value = row.getDouble("value");
+    static NewReading reading(ResultSet row, int from) throws SQLException {
+        double value = row.getDouble(from + 1);
         OptionalDouble read = row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
-        double spread = row.getDouble("uncertainty");
+        double spread = row.getDouble(from + 2);
         OptionalDouble uncertainty = row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(spread);
-        long corrected = row.getLong("corrects");
+        long corrected = row.getLong(from + 10);
         OptionalLong corrects = row.wasNull() ? OptionalLong.empty() : OptionalLong.of(corrected);
-        return new NewReading(row.getString("quantity"), read, uncertainty, row.getString("unit"),
-            FactsJson.read(row.getString("condition")), text(row, "gauge"), text(row, "station"),
-            text(row, "measured_at").map(Moment::new), text(row, "by_whom"), text(row, "note"), corrects);
+        return new NewReading(row.getString(from), read, uncertainty, row.getString(from + 3),
+            FactsJson.read(row.getString(from + 4)), text(row, from + 5), text(row, from + 6),
+            text(row, from + 7).map(Moment::new), text(row, from + 8), text(row, from + 9), corrects);
     }
 
-    static Optional<String> text(ResultSet row, String column) throws SQLException {
+    static Optional<String> text(ResultSet row, int column) throws SQLException {
         return Optional.ofNullable(row.getString(column));
     }
 }

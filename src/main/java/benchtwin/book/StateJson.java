@@ -7,16 +7,53 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** How a thing stands, as the file keeps it. Blank fields are left out, so that equal states are equal texts. */
 final class StateJson {
 
+    /** Stands in every state without a promise, and in no text of one: there its quotes would be written otherwise. */
+    static final String NO_PROMISES = "\"promises\":[]";
+
+    /** Days and hours repeat themselves thousands of times in one book. */
+    private static final int MOST_MOMENTS = 4096;
+    private static final Map<String, Moment> MOMENTS = new ConcurrentHashMap<>();
+
     private StateJson() {
+    }
+
+    /** Stands in every reading of a quantity. */
+    static String ofQuantity(String quantity) {
+        return "\"quantity\":\"" + quantity + "\"";
+    }
+
+    private static Moment moment(String text) {
+        Moment known = MOMENTS.get(text);
+        if (known == null) {
+            known = new Moment(text);
+            if (MOMENTS.size() < MOST_MOMENTS) {
+                MOMENTS.put(text, known);
+            }
+        }
+        return known;
+    }
+
+    /** Only what is known of the thing, which stands first. */
+    static Map<String, String> facts(String text) {
+        try (JsonParser json = FactsJson.FACTORY.createParser(text)) {
+            json.nextToken();
+            json.nextToken();
+            json.nextToken();
+            return Collections.unmodifiableMap(FactsJson.read(json));
+        } catch (IOException notOurs) {
+            throw new UncheckedIOException("not a state: " + text, notOurs);
+        }
     }
 
     static String write(State state) {
@@ -178,9 +215,9 @@ final class StateJson {
                 default -> note = json.getText();
             }
         }
-        return new CurrentReading(id, event, new Moment(since), new NewReading(quantity, OptionalDouble.of(value), uncertainty,
+        return new CurrentReading(id, event, moment(since), new NewReading(quantity, OptionalDouble.of(value), uncertainty,
             unit, condition, Optional.ofNullable(gauge), Optional.ofNullable(station),
-            Optional.ofNullable(measuredAt).map(Moment::new), Optional.ofNullable(by), Optional.ofNullable(note),
+            Optional.ofNullable(measuredAt).map(StateJson::moment), Optional.ofNullable(by), Optional.ofNullable(note),
             OptionalLong.empty()));
     }
 }

@@ -1,18 +1,16 @@
 package benchtwin.book;
 
-import org.jdbi.v3.core.Handle;
-
 /** How things stand, as the file keeps it beside their events. */
 final class States {
 
     private States() {
     }
 
-    static void put(Handle handle, Thing thing, State state) {
-        handle.createUpdate("INSERT INTO state (thing_id, kind, standing, owner, derived) VALUES (:id, :kind, :standing, :owner, "
-                + ":derived) ON CONFLICT (thing_id) DO UPDATE SET standing = :standing, owner = :owner, derived = :derived")
-            .bind("id", thing.id()).bind("kind", thing.kind().word()).bind("standing", state.standing().word())
-            .bind("owner", owner(thing, state)).bind("derived", StateJson.write(state)).execute();
+    static void put(Statements statements, Thing thing, State state) {
+        statements.run("INSERT INTO state (thing_id, kind, standing, owner, derived) VALUES (?, ?, ?, ?, ?) "
+            + "ON CONFLICT (thing_id) DO UPDATE SET standing = excluded.standing, owner = excluded.owner, "
+            + "derived = excluded.derived", thing.id(), thing.kind().word(), state.standing().word(), owner(thing, state),
+            StateJson.write(state));
     }
 
     /** The player whose club or job it is. */
