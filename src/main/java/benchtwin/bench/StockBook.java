@@ -10,10 +10,12 @@ import benchtwin.book.Promise;
 import benchtwin.book.Standing;
 import benchtwin.book.State;
 import benchtwin.book.StateOf;
+import benchtwin.book.StateText;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -100,13 +102,23 @@ public final class StockBook {
         return book.read(view -> {
             List<Part> parts = new ArrayList<>();
             for (ThingKind kind : kinds.isEmpty() ? PART_KINDS : kinds) {
-                view.states(kind).stream().filter(part -> asked.retired() || part.state().standing() != Standing.RETIRED)
-                    .filter(part -> !asked.free() || isFree(part)).map(part -> part(book, part))
-                    .filter(part -> asked.words().stream().allMatch(word -> speaksOf(part, word)))
-                    .sorted((a, b) -> a.tag().compareTo(b.tag())).forEach(parts::add);
+                List<Part> ofKind = new ArrayList<>();
+                view.eachState(kind, text -> {
+                    if (isAsked(asked, text)) {
+                        ofKind.add(part(book, text.whole()));
+                    }
+                });
+                ofKind.sort(Comparator.comparing(Part::tag));
+                parts.addAll(ofKind);
             }
             return parts;
         });
+    }
+
+    /** Whether it is one of those asked for; its readings are read only then. */
+    private static boolean isAsked(Asked asked, StateText part) {
+        return (asked.retired() || part.standing() != Standing.RETIRED) && (!asked.free() || isFree(part))
+            && asked.words().stream().allMatch(word -> speaksOf(part, word));
     }
 
     private static ThingKind kind(String word) throws BadInput {
@@ -116,15 +128,20 @@ public final class StockBook {
                 String.join(", ", PART_KINDS.stream().map(ThingKind::word).toList()))));
     }
 
-    private static boolean isFree(StateOf part) {
-        return part.state().standing() == Standing.THERE && part.state().promised() < part.state().count();
+    private static boolean isFree(StateText part) {
+        return part.standing() == Standing.THERE && (!part.isPromised() ? count(part.facts()) > 0
+            : part.state().promised() < part.state().count());
     }
 
-    private static boolean speaksOf(Part part, String word) {
+    private static int count(Map<String, String> facts) {
+        return Integer.parseInt(facts.getOrDefault("count", "1"));
+    }
+
+    private static boolean speaksOf(StateText part, String word) {
         String asked = word.toLowerCase(Locale.ROOT);
-        return part.tag().toLowerCase(Locale.ROOT).contains(asked)
+        return part.thing().tag().toLowerCase(Locale.ROOT).contains(asked)
             || part.facts().values().stream().anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(asked))
-            || part.promises().stream().anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(asked));
+            || part.isPromised() && promises(part.state()).stream().anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(asked));
     }
 
     /**
@@ -333,8 +350,12 @@ public final class StockBook {
         return new Part(part.thing().kind().word(), part.thing().tag(), standing(state), state.fact("place"),
             part.thing().kind().isCounted() ? state.count() : 1, state.facts(),
             state.readings().stream().map(reading -> reading(book, reading)).toList(),
-            state.promises().stream().map(promise -> promise.count() > 1 ? "%s (%d)".formatted(promise.text(), promise.count())
-                : promise.text()).toList());
+            promises(state));
+    }
+
+    private static List<String> promises(State state) {
+        return state.promises().stream().map(promise -> promise.count() > 1 ? "%s (%d)".formatted(promise.text(), promise.count())
+            : promise.text()).toList();
     }
 
     private static String standing(State state) {

@@ -8,6 +8,7 @@ import benchtwin.book.Promise;
 import benchtwin.book.Standing;
 import benchtwin.book.State;
 import benchtwin.book.StateOf;
+import benchtwin.book.StateText;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.ClubState;
@@ -35,12 +36,14 @@ final class StockInventory {
     private final OpenBook book;
     private final Optional<String> forJob;
     private final boolean asFound;
+    private final CloseLook look;
     private final List<RecordedCells> rows = new ArrayList<>();
 
-    private StockInventory(OpenBook book, Optional<String> forJob, boolean asFound) {
+    private StockInventory(OpenBook book, Optional<String> forJob, boolean asFound, CloseLook look) {
         this.book = book;
         this.forJob = forJob;
         this.asFound = asFound;
+        this.look = look;
     }
 
     /**
@@ -49,16 +52,17 @@ final class StockInventory {
      * @param view    the same, opened
      * @param forJob  the job that is planned: what is promised to it is free for it
      * @param asFound whether clubs are taken as they measure now; else as they should, and what happened to them since
+     * @param look    which of it with its readings
      */
-    static InventoryRead of(OpenBook book, BookView view, Optional<String> forJob, boolean asFound) {
-        return InventoryOfRows.read(new StockInventory(book, forJob, asFound).laidOut(view).stream().map(RecordedCells::row)
-            .toList(), true);
+    static InventoryRead of(OpenBook book, BookView view, Optional<String> forJob, boolean asFound, CloseLook look) {
+        return InventoryOfRows.read(new StockInventory(book, forJob, asFound, look).laidOut(view).stream()
+            .map(RecordedCells::row).toList(), true);
     }
 
     /** The stock as rows of files, by kind. */
     static Map<StockKind, List<SheetRow>> sheets(OpenBook book, BookView view) {
         Map<StockKind, List<SheetRow>> sheets = new EnumMap<>(StockKind.class);
-        new StockInventory(book, Optional.empty(), false).laidOut(view).forEach(cells ->
+        new StockInventory(book, Optional.empty(), false, CloseLook.AT_ALL).laidOut(view).forEach(cells ->
             sheets.computeIfAbsent(cells.kind(), kind -> new ArrayList<>()).add(cells.sheet()));
         return sheets;
     }
@@ -69,34 +73,53 @@ final class StockInventory {
         parts(view, ThingKind.WEIGHT, StockKind.WEIGHTS);
         parts(view, ThingKind.HEAD, StockKind.HEADS);
         parts(view, ThingKind.SHAFT, StockKind.SHAFTS);
-        view.states(ThingKind.CLUB).forEach(this::club);
+        view.eachState(ThingKind.CLUB, this::club);
         return rows;
     }
 
     private void parts(BookView view, ThingKind kind, StockKind sheet) {
-        for (StateOf part : view.states(kind)) {
-            boolean cracked = part.state().fact("condition").equals(Optional.of(PartActs.CRACKED));
-            if (part.state().standing() == Standing.RETIRED && !cracked) {
-                continue;
+        view.eachState(kind, text -> {
+            boolean cracked = PartActs.CRACKED.equals(text.facts().get("condition"));
+            if (text.standing() != Standing.RETIRED || cracked) {
+                part(isClose(text) ? text.whole() : inShort(text), sheet);
             }
-            RecordedCells cells = new RecordedCells(sheet, part.thing().tag());
-            cells.facts(part.state().facts());
-            promised(part, cells);
-            List<CurrentReading> own = new ArrayList<>();
-            for (CurrentReading reading : part.state().readings()) {
-                if (kind == ThingKind.SHAFT && reading.read().quantity().equals(FREQUENCY)) {
-                    RecordedCells further = new RecordedCells(StockKind.FREQUENCIES, part.thing().tag());
-                    further.readings(List.of(reading), book.zone());
-                    rows.add(further);
-                } else if (kind != ThingKind.SLEEVE || !reading.read().condition().containsKey("setting")) {
-                    own.add(reading);
-                }
+        });
+    }
+
+    private boolean isClose(StateText part) {
+        return switch (part.thing().kind()) {
+            case HEAD -> look.isAtHead(part);
+            case SHAFT -> look.isAtShaft(part);
+            default -> true;
+        };
+    }
+
+    /** What a part is, without what it measures. A promise is read where there is one. */
+    private static StateOf inShort(StateText part) {
+        List<Promise> promises = part.isPromised() ? part.state().promises() : List.of();
+        return new StateOf(part.thing(), new State(part.standing(), part.facts(), List.of(), promises, Optional.empty(),
+            Optional.empty()));
+    }
+
+    private void part(StateOf part, StockKind sheet) {
+        ThingKind kind = part.thing().kind();
+        RecordedCells cells = new RecordedCells(sheet, part.thing().tag());
+        cells.facts(part.state().facts());
+        promised(part, cells);
+        List<CurrentReading> own = new ArrayList<>();
+        for (CurrentReading reading : part.state().readings()) {
+            if (kind == ThingKind.SHAFT && reading.read().quantity().equals(FREQUENCY)) {
+                RecordedCells further = new RecordedCells(StockKind.FREQUENCIES, part.thing().tag());
+                further.readings(List.of(reading), book.zone());
+                rows.add(further);
+            } else if (kind != ThingKind.SLEEVE || !reading.read().condition().containsKey("setting")) {
+                own.add(reading);
             }
-            cells.readings(own, book.zone());
-            rows.add(cells);
-            if (kind == ThingKind.SLEEVE) {
-                settings(part);
-            }
+        }
+        cells.readings(own, book.zone());
+        rows.add(cells);
+        if (kind == ThingKind.SLEEVE) {
+            settings(part);
         }
     }
 
@@ -124,7 +147,12 @@ final class StockInventory {
         rows.addAll(settings.values());
     }
 
-    private void club(StateOf club) {
+    private void club(StateText text) {
+        if (!look.isAtClub(text.thing())) {
+            row(text.thing(), text.facts(), List.of(), book.today());
+            return;
+        }
+        StateOf club = text.whole();
         State state = club.state();
         Optional<Accepted> accepted = state.accepted();
         LocalDate now = state.readings().stream().map(reading -> reading.since().day(book.zone())).max(LocalDate::compareTo)

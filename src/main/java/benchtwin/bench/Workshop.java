@@ -1,5 +1,6 @@
 package benchtwin.bench;
 
+import benchtwin.book.ThingKind;
 import benchtwin.club.Grip;
 import benchtwin.club.Head;
 import benchtwin.club.Inventory;
@@ -13,6 +14,7 @@ import benchtwin.stock.StockFiles;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -68,8 +70,24 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      * @throws BadInput when the book cannot be read
      */
     public static Workshop of(OpenBook book, Optional<String> forJob, boolean asFound) throws BadInput {
-        InventoryRead read = book.read(view -> StockInventory.of(book, view, forJob, asFound));
-        return of(read);
+        return of(book.read(view -> StockInventory.of(book, view, forJob, asFound, CloseLook.AT_ALL)));
+    }
+
+    /**
+     * The stock as the book has it, as far as a question about one club goes: what the book says of parts and clubs that are
+     * out of the question, whatever they measure, is not read to the end. Answers about that club are the same as from all of it.
+     * @param book    the book
+     * @param club    the club's tag
+     * @param parts   tags of further heads and shafts the question names
+     * @param forJob  the job that is planned: what is promised to it is free for it
+     * @param asFound whether clubs are taken as they measure now, not as they should
+     * @return the workshop
+     * @throws BadInput when the book cannot be read
+     */
+    public static Workshop about(OpenBook book, String club, Set<String> parts, Optional<String> forJob, boolean asFound)
+        throws BadInput {
+        return of(book.read(view -> StockInventory.of(book, view, forJob, asFound, view.thing(ThingKind.CLUB, club)
+            .map(thing -> CloseLook.at(view.text(thing), parts)).orElse(CloseLook.AT_ALL))));
     }
 
     static void more(List<String> lines, int count, String what) {

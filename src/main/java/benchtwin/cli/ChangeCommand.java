@@ -11,6 +11,7 @@ import benchtwin.match.Way;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,7 +67,7 @@ final class ChangeCommand implements Callable<Integer> {
         output.check();
         job.check(stock);
         ChangeWish wish = ChangeWish.read(asked);
-        Workshop workshop = stock.load(job.number(), true);
+        Workshop workshop = stock.loadAbout(club, Set.of(), job.number(), true);
         ChangeService.Answer answer = ChangeService.ways(workshop, club, new ChangeService.Wish(wish.amounts(),
             wish.gripTag(), wish.gripMass(), Optional.ofNullable(reading), otherModels, top,
             tolerances.of(QuantityList.OF_CLUBS, stock.preferred(club)), shop.settings()));

@@ -98,7 +98,7 @@ final class MatchCommand implements Callable<Integer> {
     public Integer call() throws BadInput {
         check();
         MatchService.Wish wish = wish();
-        Workshop workshop = stock.load(job.number(), false);
+        Workshop workshop = stock.loadAbout(club, wish.readings().keySet(), job.number(), false);
         MatchAnswer answer = club != null ? MatchService.twinOf(workshop, club, wish)
             : MatchService.nearest(workshop, written(), wish);
         PrintWriter out = spec.commandLine().getOut();

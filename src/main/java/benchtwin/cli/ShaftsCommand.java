@@ -119,7 +119,7 @@ final class ShaftsCommand implements Callable<Integer> {
         }
         job.check(stock);
         ShaftsService.Wish wish = wish();
-        Workshop workshop = stock.load(job.number(), false);
+        Workshop workshop = stock.loadAbout(club, head == null ? Set.of() : Set.of(head), job.number(), false);
         ShaftAnswer answer = ShaftsService.choose(workshop, wish);
         draw(answer.picks().isEmpty() ? Optional.empty() : Optional.of(Pictures.of(answer)), "no shaft was picked");
         PrintWriter out = spec.commandLine().getOut();

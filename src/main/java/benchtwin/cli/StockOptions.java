@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -63,6 +64,17 @@ final class StockOptions {
             return Workshop.load(files(Optional.empty()), goodRows);
         }
         return Workshop.of(book(), forJob, asFound);
+    }
+
+    /**
+     * The same as far as a question about one club goes.
+     * @param club    the club's tag; null where none is named
+     * @param parts   tags of further heads and shafts the question names
+     * @param forJob  a job of the book that is planned
+     * @param asFound whether the book's clubs are taken as they measure now, not as they should
+     */
+    Workshop loadAbout(String club, Set<String> parts, Optional<String> forJob, boolean asFound) throws BadInput {
+        return club == null || isFromFiles() ? load(forJob, asFound) : Workshop.about(book(), club, parts, forJob, asFound);
     }
 
     /** Whether files were named. */
