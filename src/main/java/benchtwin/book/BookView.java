@@ -200,7 +200,7 @@ public class BookView {
     public final List<GaugedReading> readingsAround(String gauge) {
         List<Thing> read = handle.createQuery("SELECT DISTINCT " + Rows.THING + " FROM reading JOIN event ON event.id = reading.event_id "
                 + "JOIN thing ON thing.id = event.thing_id WHERE reading.gauge = :gauge ORDER BY thing.id").bind("gauge", gauge)
-            .map((row, context) -> Rows.thing(row)).list();
+            .map((row, context) -> Rows.thing(row, 1)).list();
         return read.stream().flatMap(thing -> GaugedReadings.of(thing, events(thing)).stream()).toList();
     }
 

@@ -58,6 +58,6 @@ final class JobPlanCommand implements Callable<Integer> {
         if (output.isPlain()) {
             words.add("--plain");
         }
-        return spec.root().commandLine().execute(words.toArray(String[]::new));
+        return Main.run(spec.commandLine().getOut(), spec.commandLine().getErr(), words.toArray(String[]::new));
     }
 }
