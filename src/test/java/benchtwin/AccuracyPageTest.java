@@ -2,6 +2,7 @@ package benchtwin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.gauge.GaugeChecks;
 import benchtwin.match.MatchChecks;
 import benchtwin.mechanics.MechanicsChecks;
 import java.io.IOException;
@@ -22,6 +23,7 @@ class AccuracyPageTest {
     static List<PublishedCheck> checks() {
         List<PublishedCheck> checks = new ArrayList<>(MechanicsChecks.all());
         checks.addAll(MatchChecks.all());
+        checks.addAll(GaugeChecks.all());
         return checks;
     }
 
@@ -68,6 +70,6 @@ class AccuracyPageTest {
 
     private static String number(double value) {
         String text = Double.toString(value);
-        return text.length() > 12 ? String.format(Locale.ROOT, "%.4f", value) : text;
+        return text.length() > 12 ? String.format(Locale.ROOT, "%.7g", value) : text;
     }
 }

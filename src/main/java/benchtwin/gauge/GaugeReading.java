@@ -29,8 +29,8 @@ public record GaugeReading(String part, String quantity, String condition, Strin
 
     public GaugeReading {
         if (part.isBlank() || quantity.isBlank() || gauge.isBlank()) {
-            throw new IllegalArgumentException("a gauge's reading needs a part, a quantity and a gauge, not \"%s\", \"%s\", \"%s\""
-                .formatted(part, quantity, gauge));
+            throw new IllegalArgumentException(
+                "a gauge's reading needs a part, a quantity and a gauge, not \"%s\", \"%s\", \"%s\"".formatted(part, quantity, gauge));
         }
         if (condition == null || day == null) {
             throw new IllegalArgumentException("the reading of %s on %s lacks its condition or its day".formatted(part, gauge));

@@ -1,0 +1,129 @@
+package benchtwin.gauge;
+
+import benchtwin.PublishedCheck;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The published values that the statistics of gauges are held to. */
+public final class GaugeChecks {
+
+    private static final String STRD = "NIST StRD, analysis of variance, ";
+    private static final String POOLING = "NIST/SEMATECH e-Handbook of Statistical Methods, 2.4.4.4, example of repeatability";
+    private static final String BOOST = "Boost C++ Libraries, Math, confidence limits of a standard deviation";
+    private static final String GRUBBS_TABLE = "Chemistry LibreTexts, analytical reference tables, appendix 7";
+    private static final String GRUBBS_CASE =
+        "uranium data of Tietjen and Moore 1972 as worked in the manual of @stdlib/stats-incr-grubbs";
+    private static final String GAUGE = "gauge";
+    private static final String FOUR_DECIMALS = "four decimals printed";
+    private static final String THREE_DECIMALS = "three decimals printed";
+
+    private GaugeChecks() {
+    }
+
+    /**
+     * Every check.
+     * @return in the order the page shows them
+     */
+    public static List<PublishedCheck> all() {
+        List<PublishedCheck> checks = new ArrayList<>(pooled());
+        checks.addAll(intervals());
+        checks.addAll(slips());
+        return checks;
+    }
+
+    private static List<PublishedCheck> pooled() {
+        return List.of(
+            new PublishedCheck("scatter within five instruments", STRD + "SiRstv", 1.04076068334656E-01,
+                sd(StrdData.SI_RSTV), 1e-13, "15 digits printed, less what numbers near 196 lose"),
+            new PublishedCheck("scatter within two instruments", STRD + "AtmWtAg", 1.51048314446410E-05,
+                sd(StrdData.ATM_WT_AG), 1e-13, "15 digits printed, less what numbers near 108 lose"),
+            new PublishedCheck("scatter within nine groups, values near 1", STRD + "SmLs01", 0.1, sd(StrdData.smLs("1")),
+                1e-15, "exact by construction"),
+            new PublishedCheck("… near 1 000 000", STRD + "SmLs04", 0.1, sd(StrdData.smLs("1000000")), 1e-10,
+                "such numbers are stored to 1e-10"),
+            new PublishedCheck("… near 1 000 000 000 000", STRD + "SmLs07", 0.1, sd(StrdData.smLs("1000000000000")), 1e-4,
+                "such numbers are stored to 1e-4"),
+            new PublishedCheck("scatter of one series, values near 10 000 000", "NIST StRD, univariate, NumAcc4", 0.1,
+                sd(new double[][] {StrdData.numAcc4()}), 2e-9, "such numbers are stored to 2e-9"),
+            new PublishedCheck("scatter of a probe over five wafers", POOLING, 0.10290, pooledWafers().standardDeviation(),
+                0.5e-5, "five decimals printed"),
+            new PublishedCheck("… its degrees of freedom", POOLING, 300, pooledWafers().degreesOfFreedom(), 0, "exact"));
+    }
+
+    private static Repeatability repeatability(List<GaugeReading> readings) {
+        return Repeatability.of(GAUGE, Readings.LOFT, OptionalDouble.empty(), readings).found().orElseThrow();
+    }
+
+    private static double sd(double[][] groups) {
+        return repeatability(Readings.ofParts(GAUGE, groups)).standardDeviation();
+    }
+
+    /**
+     * The page prints sums of squares of five wafers, each from twelve days of six readings. Six readings, three a above
+     * and three a below their mean, have a sum of squares of 6a².
+     */
+    private static Repeatability pooledWafers() {
+        double[] sumsOfSquares = {0.48115, 0.69209, 0.48483, 1.21752, 0.30076};
+        List<GaugeReading> readings = new ArrayList<>();
+        for (int wafer = 0; wafer < sumsOfSquares.length; wafer++) {
+            double a = Math.sqrt(sumsOfSquares[wafer] / 12 / 6);
+            for (int day = 0; day < 12; day++) {
+                for (int i = 0; i < 6; i++) {
+                    readings.add(new GaugeReading("wafer " + wafer, Readings.LOFT, "", GAUGE, Readings.DAY.plusDays(day),
+                        95 + (i % 2 == 0 ? a : -a), 0));
+                }
+            }
+        }
+        return repeatability(readings);
+    }
+
+    private static List<PublishedCheck> intervals() {
+        List<PublishedCheck> checks = new ArrayList<>();
+        int[] readings = {6, 10, 100};
+        double[] lowest = {0.6242, 0.6878, 0.8780};
+        double[] highest = {2.4526, 1.8256, 1.1617};
+        for (int i = 0; i < readings.length; i++) {
+            Repeatability found = repeatability(Readings.of("P", GAUGE, alternating(readings[i])));
+            String what = "95 %% interval of a standard deviation, %d readings, ".formatted(readings[i]);
+            checks.add(new PublishedCheck(what + "lowest", BOOST, lowest[i], found.lowest() / found.standardDeviation(),
+                0.5e-4, FOUR_DECIMALS));
+            checks.add(new PublishedCheck(what + "highest", BOOST, highest[i], found.highest() / found.standardDeviation(),
+                0.5e-4, FOUR_DECIMALS));
+        }
+        return checks;
+    }
+
+    private static double[] alternating(int count) {
+        double[] values = new double[count];
+        for (int i = 0; i < count; i++) {
+            values[i] = i % 2 == 0 ? 10 : 11;
+        }
+        return values;
+    }
+
+    private static List<PublishedCheck> slips() {
+        LargestDeviation uranium = repeatability(Readings.of("P", GAUGE,
+            199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57)).largest().orElseThrow();
+        return List.of(
+            new PublishedCheck("largest of eight deviations, in standard deviations", GRUBBS_CASE, 2.4688,
+                grubbs(uranium.weighed(), 8), 0.5e-4, FOUR_DECIMALS),
+            new PublishedCheck("… limit at 5 %", GRUBBS_CASE, 2.1266, grubbsLimit(8, 0.05), 0.5e-4,
+                FOUR_DECIMALS),
+            new PublishedCheck("limit of the largest deviation, 10 readings, 5 %", GRUBBS_TABLE, 2.290,
+                grubbsLimit(10, 0.05), 0.5e-3, THREE_DECIMALS),
+            new PublishedCheck("… 10 readings, 1 %", GRUBBS_TABLE, 2.482, grubbsLimit(10, 0.01), 0.5e-3,
+                THREE_DECIMALS),
+            new PublishedCheck("… 6 readings, 1 %", GRUBBS_TABLE, 1.973, grubbsLimit(6, 0.01), 0.5e-3,
+                THREE_DECIMALS));
+    }
+
+    /** Grubbs weighs a deviation by the standard deviation alone, where ours divides by √(1 − 1/n) as well. */
+    private static double grubbs(double weighed, int readings) {
+        return weighed * Math.sqrt(1 - 1.0 / readings);
+    }
+
+    private static double grubbsLimit(int readings, double falseAlarm) {
+        return grubbs(SlipTest.limit(readings, readings - 1, falseAlarm), readings);
+    }
+}
