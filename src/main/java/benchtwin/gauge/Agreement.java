@@ -21,7 +21,8 @@ public record Agreement(double chiSquared, int degreesOfFreedom) {
 
     public Agreement {
         if (!(chiSquared >= 0) || Double.isInfinite(chiSquared) || degreesOfFreedom < 0) {
-            throw new IllegalArgumentException("chi squared %s with %d degrees of freedom".formatted(chiSquared, degreesOfFreedom));
+            throw new IllegalArgumentException("chi squared %s with %d degrees of freedom"
+                .formatted(chiSquared, degreesOfFreedom));
         }
     }
 

@@ -2,6 +2,7 @@ package benchtwin.gauge;
 
 import benchtwin.PublishedCheck;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -14,6 +15,7 @@ public final class GaugeChecks {
     private static final String GRUBBS_TABLE = "Chemistry LibreTexts, analytical reference tables, appendix 7";
     private static final String GRUBBS_CASE =
         "uranium data of Tietjen and Moore 1972 as worked in the manual of @stdlib/stats-incr-grubbs";
+    private static final String SCALED_MEAN = "what a weighted average means to the Particle Data Group, science20.com";
     private static final String GAUGE = "gauge";
     private static final String FOUR_DECIMALS = "four decimals printed";
     private static final String THREE_DECIMALS = "three decimals printed";
@@ -29,6 +31,7 @@ public final class GaugeChecks {
         List<PublishedCheck> checks = new ArrayList<>(pooled());
         checks.addAll(intervals());
         checks.addAll(slips());
+        checks.addAll(offsets());
         return checks;
     }
 
@@ -125,5 +128,42 @@ public final class GaugeChecks {
 
     private static double grubbsLimit(int readings, double falseAlarm) {
         return grubbs(SlipTest.limit(readings, readings - 1, falseAlarm), readings);
+    }
+
+    private static List<PublishedCheck> offsets() {
+        WeightedMean mean = WeightedMean.of(new double[] {10, 30}, new double[] {4, 5});
+        return List.of(
+            new PublishedCheck("two instruments, (offset over its uncertainty)² = F", STRD + "AtmWtAg",
+                1.59467335677930E+01, silverF(), 1e-6, "15 digits printed, less what numbers near 108 lose in 1e-5"),
+            new PublishedCheck("five parts, (Birge ratio)² = F", STRD + "SiRstv", 1.18046237440255, fiveInstrumentsF(),
+                1e-10, "15 digits printed, less what the reference's uncertainty adds"),
+            new PublishedCheck("weighted mean of 10 ± 4 and 30 ± 5", SCALED_MEAN, 17.80, mean.value(), 0.5e-2,
+                "two decimals printed"),
+            new PublishedCheck("… its internal uncertainty", SCALED_MEAN, 3.12, mean.internal(), 0.5e-2,
+                "two decimals printed"));
+    }
+
+    /** One part on two gauges: the square of what its means differ by, over its variance, is F. */
+    private static double silverF() {
+        List<GaugeReading> readings = Readings.all(Readings.of("P", "one", StrdData.ATM_WT_AG[0]),
+            Readings.of("P", "two", StrdData.ATM_WT_AG[1]));
+        Offset offset = Offset.of(accepted("one", readings), accepted("two", readings), Readings.LOFT, readings)
+            .found().orElseThrow();
+        return Math.pow(offset.value() / offset.standardUncertainty(), 2);
+    }
+
+    private static Gauge accepted(String gauge, List<GaugeReading> readings) {
+        return Repeatability.of(gauge, Readings.LOFT, OptionalDouble.empty(), readings).found().orElseThrow().accepted();
+    }
+
+    /** Five parts that a nearly perfect reference finds equal: what the gauge's means scatter, over what it repeats. */
+    private static double fiveInstrumentsF() {
+        double[][] reference = new double[5][];
+        Arrays.fill(reference, new double[] {196});
+        List<GaugeReading> readings = Readings.all(Readings.ofParts(GAUGE, StrdData.SI_RSTV),
+            Readings.ofParts("reference", reference));
+        Offset offset = Offset.of(repeatability(readings).accepted(), new Gauge("reference", 1e-9, OptionalDouble.empty()),
+            Readings.LOFT, readings).found().orElseThrow();
+        return Math.pow(offset.agreement().birgeRatio().orElseThrow(), 2);
     }
 }
