@@ -158,8 +158,8 @@ public final class GaugeNetwork {
             return Finding.of(new Difference(second.value() - first.value(), own, List.of(first.gauge())));
         }
         if (!connected(first.gauge(), second.gauge())) {
-            return Finding.refused("no accepted offsets of %s join %s and %s: readings on one cannot be compared with readings on the other"
-                .formatted(quantity, first.gauge(), second.gauge()));
+            return Finding.refused(("no accepted offsets of %s join %s and %s: readings on one cannot be compared with"
+                + " readings on the other").formatted(quantity, first.gauge(), second.gauge()));
         }
         Cluster cluster = clusters.get(first.gauge());
         Estimate offset = cluster.between(first.gauge(), second.gauge());

@@ -15,6 +15,9 @@ public final class GaugeChecks {
     private static final String GRUBBS_TABLE = "Chemistry LibreTexts, analytical reference tables, appendix 7";
     private static final String GRUBBS_CASE =
         "uranium data of Tietjen and Moore 1972 as worked in the manual of @stdlib/stats-incr-grubbs";
+    private static final String LEVEL_NET = "Ghilani and Wolf, Adjustment Computations, example 12.1, heights from A";
+    private static final String LEVEL_NET_KRUMM =
+        "the same net in Krumm, Geodetic Network Adjustment Examples 3.5 (2020), example 2.1";
     private static final String SCALED_MEAN = "what a weighted average means to the Particle Data Group, science20.com";
     private static final String GAUGE = "gauge";
     private static final String FOUR_DECIMALS = "four decimals printed";
@@ -32,6 +35,7 @@ public final class GaugeChecks {
         checks.addAll(intervals());
         checks.addAll(slips());
         checks.addAll(offsets());
+        checks.addAll(networks());
         return checks;
     }
 
@@ -165,5 +169,39 @@ public final class GaugeChecks {
         Offset offset = Offset.of(repeatability(readings).accepted(), new Gauge("reference", 1e-9, OptionalDouble.empty()),
             Readings.LOFT, readings).found().orElseThrow();
         return Math.pow(offset.agreement().birgeRatio().orElseThrow(), 2);
+    }
+
+    private static List<PublishedCheck> networks() {
+        GaugeNetwork net = levelNet();
+        double ratio = net.agreement().birgeRatio().orElseThrow();
+        List<PublishedCheck> checks = new ArrayList<>();
+        checks.add(new PublishedCheck("network of four, first offset", LEVEL_NET, 10.5127, offset(net, "B").value(), 0.5e-4,
+            FOUR_DECIMALS));
+        checks.add(new PublishedCheck("… second", LEVEL_NET, 15.8725, offset(net, "C").value(), 0.5e-4, FOUR_DECIMALS));
+        checks.add(new PublishedCheck("… third", LEVEL_NET, 7.3476, offset(net, "D").value(), 0.5e-4, FOUR_DECIMALS));
+        checks.add(new PublishedCheck("… Birge ratio", LEVEL_NET_KRUMM, 0.6512, ratio, 0.5e-4, FOUR_DECIMALS));
+        String why = "two decimals of a millimetre printed";
+        checks.add(new PublishedCheck("… uncertainty of the first offset, times the ratio, mm", LEVEL_NET_KRUMM, 2.30,
+            1000 * offset(net, "B").standardUncertainty() * ratio, 0.5e-2, why));
+        checks.add(new PublishedCheck("… of the second", LEVEL_NET_KRUMM, 2.64,
+            1000 * offset(net, "C").standardUncertainty() * ratio, 0.5e-2, why));
+        checks.add(new PublishedCheck("… of the third", LEVEL_NET_KRUMM, 1.76,
+            1000 * offset(net, "D").standardUncertainty() * ratio, 0.5e-2, why));
+        return checks;
+    }
+
+    private static Estimate offset(GaugeNetwork net, String gauge) {
+        return net.offset(gauge).found().orElseThrow();
+    }
+
+    /** A level net is a network of gauges: a height difference is an offset. Metres; A stands at 437.596. */
+    static GaugeNetwork levelNet() {
+        return GaugeNetwork.of(Readings.LOFT, "A", List.of(), List.of(rise("A", "B", 10.509, 0.006),
+            rise("B", "C", 5.360, 0.004), rise("C", "D", -8.523, 0.005), rise("D", "A", -7.348, 0.003),
+            rise("B", "D", -3.167, 0.004), rise("A", "C", 15.881, 0.012)));
+    }
+
+    private static Link rise(String from, String to, double metres, double uncertainty) {
+        return new Link(Readings.LOFT, to, from, metres, uncertainty);
     }
 }
