@@ -1,9 +1,10 @@
 package benchtwin.bench;
 
+import benchtwin.book.BookEntry;
+import benchtwin.book.BookProblem;
 import benchtwin.book.BookView;
 import benchtwin.book.EventKind;
 import benchtwin.book.GaugedReading;
-import benchtwin.book.Moment;
 import benchtwin.book.NewEvent;
 import benchtwin.book.State;
 import benchtwin.book.StateOf;
@@ -59,6 +60,7 @@ public final class GaugeBook {
         }
     }
 
+    private static final double LEAST = 1e-6;
     private static final String KIND = "kind";
     private static final String CHECKED = "checked_on";
     private static final String INTERVAL = "check_every_days";
@@ -284,14 +286,30 @@ public final class GaugeBook {
                 against.map(other -> ", and none shared with " + other).orElse("")));
         }
         book.write("gauge check", entry -> {
-            entry.add(OpenBook.need(entry, ThingKind.GAUGE, checked.gauge()), NewEvent.of(EventKind.ACCEPTED).with(facts)
-                .at(Moment.at(book.book().clock().instant())));
+            entry.add(OpenBook.need(entry, ThingKind.GAUGE, checked.gauge()), NewEvent.of(EventKind.ACCEPTED).with(facts));
+            dropReverse(entry, checked.gauge(), facts);
             return null;
         });
         return figures;
     }
 
+    /** The same readings make the offset the other way round; both together would count them twice. */
+    private static void dropReverse(BookEntry entry, String gauge, Map<String, String> accepted) throws BookProblem {
+        for (Map.Entry<String, String> one : accepted.entrySet()) {
+            if (!one.getKey().startsWith(GaugeReference.OFFSET_FROM)) {
+                continue;
+            }
+            String column = one.getKey().substring(GaugeReference.OFFSET_FROM.length());
+            Thing other = OpenBook.need(entry, ThingKind.GAUGE, one.getValue());
+            if (entry.state(other).fact(GaugeReference.OFFSET_FROM + column).equals(Optional.of(gauge))) {
+                entry.add(other, NewEvent.of(EventKind.ACCEPTED).with(Map.of(GaugeReference.OFFSET + column, "",
+                    GaugeReference.OFFSET_UNCERTAINTY + column, "", GaugeReference.OFFSET_FROM + column, "")));
+            }
+        }
+    }
+
+    /** To a millionth; an uncertainty that small is one all the same. */
     private static String plain(double value) {
-        return Double.toString(Json.rounded(value));
+        return Double.toString(value > 0 ? Math.max(Json.rounded(value), LEAST) : Json.rounded(value));
     }
 }

@@ -1,5 +1,6 @@
 package benchtwin.gauge;
 
+import benchtwin.club.MeasuredDifference;
 import java.util.List;
 
 /**
@@ -11,7 +12,7 @@ import java.util.List;
 public record Difference(double value, double standardUncertainty, List<String> gauges) {
 
     /** Coverage factor: how many standard uncertainties measuring may explain. Source: published, JCGM 100:2008, 6.3.3. */
-    public static final double COVERAGE_FACTOR = 2;
+    public static final double COVERAGE_FACTOR = MeasuredDifference.COVERAGE_FACTOR;
 
     public Difference {
         gauges = List.copyOf(gauges);

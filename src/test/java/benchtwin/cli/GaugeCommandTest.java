@@ -60,6 +60,18 @@ class GaugeCommandTest {
     }
 
     @Test
+    void anOffsetTheOtherWayRoundTakesTheFirstOnesPlace() {
+        book.done("club", "record", "I-7", "loft=34.8", "--gauge", "new", "--on", "2026-04-02", "--found");
+        book.done("gauge", "check", "new", "--accept", "--against", "old");
+        book.done("gauge", "check", "old", "--accept", "--against", "new");
+        JsonNode gauges = book.done("gauge", "list", "--json").json().path("gauges");
+        long offsets = java.util.stream.StreamSupport.stream(gauges.spliterator(), false)
+            .flatMap(gauge -> java.util.stream.StreamSupport.stream(gauge.path("figures").spliterator(), false))
+            .filter(figure -> figure.has("offset")).count();
+        assertThat(offsets).as("the same readings count once").isEqualTo(1);
+    }
+
+    @Test
     void readingsBeforeAndAfterABendAreNotHeldTogether() {
         book.done("club", "record", "I-7", "loft=36.0", "--gauge", "new", "--head", "H-1");
         book.done("club", "record", "I-7", "loft=36.0", "--gauge", "new", "--head", "H-2");
