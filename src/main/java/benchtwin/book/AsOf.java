@@ -5,7 +5,8 @@ import java.time.ZoneId;
 import java.util.Optional;
 
 /**
- * A look back: only what was entered by one day, and only what had happened by another, the days included.
+ * A look back: only what was entered by one day, and only what had happened by another, the days included. A correction
+ * tells of what it corrects, so it counts once it was entered, whenever that was put right.
  * @param knownBy what was entered later is left out
  * @param trueBy  what happened later is left out
  * @param zone    where the workshop's days begin
@@ -21,8 +22,11 @@ public record AsOf(Optional<LocalDate> knownBy, Optional<LocalDate> trueBy, Zone
         return new AsOf(Optional.empty(), Optional.empty(), zone);
     }
 
-    boolean shows(KeptEvent event) {
-        return knownBy.map(day -> !event.entry().at().day(zone).isAfter(day)).orElse(true)
-            && trueBy.map(day -> !event.since().day(zone).isAfter(day)).orElse(true);
+    boolean knows(KeptEvent event) {
+        return knownBy.map(day -> !event.entry().at().day(zone).isAfter(day)).orElse(true);
+    }
+
+    boolean saw(KeptEvent event) {
+        return trueBy.map(day -> !event.since().day(zone).isAfter(day)).orElse(true);
     }
 }

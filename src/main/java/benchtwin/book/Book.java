@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
@@ -42,16 +43,17 @@ public final class Book {
     }
 
     private final Path file;
-    private final Jdbi reading;
+    private final BookSource source;
     private final Supplier<Jdbi> writing;
+    private final int version;
     private final Clock clock;
 
-    private Book(Path file, OptionalInt mostPages, Clock clock) {
-        Connections connections = new Connections(file);
+    private Book(Path file, BookSource source, DataSource writing, int version, Clock clock) {
         this.file = file;
+        this.source = source;
+        this.writing = once(() -> Jdbi.create(writing));
+        this.version = version;
         this.clock = clock;
-        reading = Jdbi.create(connections.reading());
-        writing = once(() -> Jdbi.create(connections.writing(mostPages)));
     }
 
     /** Most programs only read. */
@@ -82,8 +84,24 @@ public final class Book {
 
     /** The same with a limit on its size in pages, which stands in for a full disk. */
     static Book open(Path file, Clock clock, OptionalInt mostPages) throws BookProblem {
-        new BookFile(file, clock).makeReady();
-        return new Book(file, mostPages, clock);
+        return open(file, clock, mostPages, BookMigration.NEWEST, true);
+    }
+
+    /** The same at another version of the book, and with or without a copy of an older one. */
+    static Book open(Path file, Clock clock, OptionalInt mostPages, BookMigration migration, boolean keepsOlder)
+            throws BookProblem {
+        BookFile ready = new BookFile(file, clock, mostPages, migration, keepsOlder);
+        boolean onlyAsItLies = ready.makeReady();
+        return new Book(file, new BookSource(file, ready.target(), onlyAsItLies),
+            new Connections(ready.target(), mostPages).writing(), migration.version(), clock);
+    }
+
+    /** With connections that cannot write, which stand in for a file that may not be written to. */
+    static Book openUnwritable(Path file, Clock clock) throws BookProblem {
+        BookFile ready = new BookFile(file, clock);
+        boolean onlyAsItLies = ready.makeReady();
+        return new Book(file, new BookSource(file, ready.target(), onlyAsItLies), new Connections(ready.target()).reading(),
+            BookMigration.NEWEST.version(), clock);
     }
 
     /**
@@ -111,7 +129,8 @@ public final class Book {
      */
     public <T> T read(Reads<T> reads) throws BookProblem {
         try {
-            return reading.inTransaction(handle -> {
+            return source.read(handle -> {
+                refuseUnlessSame(handle);
                 BookView view = new BookView(handle);
                 try {
                     return reads.in(view);
@@ -136,6 +155,7 @@ public final class Book {
     public <T> T write(Author author, String what, Writes<T> writes) throws BookProblem {
         try {
             return writing.get().inTransaction(handle -> {
+                refuseUnlessSame(handle);
                 BookEntry entry = new BookEntry(handle, author, what, clock);
                 try {
                     T result = writes.in(entry);
@@ -156,7 +176,7 @@ public final class Book {
      * @throws BookProblem when it is there, or cannot be written
      */
     public void backUp(Path copy) throws BookProblem {
-        BookBackup.write(file, copy);
+        BookBackup.write(file, source.now(), copy);
     }
 
     /** Something done to a whole, empty book. */
@@ -167,17 +187,29 @@ public final class Book {
 
     void fill(Fills fills) throws BookProblem {
         try {
-            writing.get().useTransaction(fills::in);
+            writing.get().useTransaction(handle -> {
+                refuseUnlessSame(handle);
+                fills.in(handle);
+            });
         } catch (RuntimeException failure) {
             BookProblem problem = BookTrouble.of(file, failure);
             throw problem != null ? problem
-                : new BookProblem("what was read does not fit together: a row stands twice, refers to one that is not there, or "
-                    + "holds what its column cannot; nothing was kept", failure);
+                : new BookProblem(BookTable.DOES_NOT_FIT + BookTrouble.said(failure), failure);
+        }
+    }
+
+    /** A newer program may have brought the book up to date, or somebody put another file in its place. */
+    private void refuseUnlessSame(Handle handle) throws BookProblem {
+        int now = handle.createQuery("PRAGMA user_version").mapTo(Integer.class).one();
+        if (now != version) {
+            throw new BookProblem("the book %s has become another since it was opened (version %d of the book; it was %d): "
+                .formatted(file, now, version) + "start benchtwin again");
         }
     }
 
     private BookProblem explained(RuntimeException failure) {
-        BookProblem problem = BookTrouble.of(file, failure);
+        BookProblem problem = source.isOnlyAsItLies() && BookTrouble.code(failure) == BookTrouble.CANNOT_OPEN
+            ? BookTrouble.readOnly(file, failure) : BookTrouble.of(file, failure);
         if (problem == null) {
             throw failure;
         }

@@ -1,9 +1,13 @@
 package benchtwin.book;
 
 import java.time.Clock;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -13,6 +17,8 @@ public final class BookEntry extends BookView {
 
     private static final int LONGEST_TAG = 80;
     private static final int LONGEST_NOTE = 20_000;
+    /** A plan of a player's whole set, steps and all, is some ten thousand characters. */
+    private static final int LONGEST_TEXT = 1_000_000;
 
     private final long id;
     private final Moment at;
@@ -69,12 +75,19 @@ public final class BookEntry extends BookView {
      * Puts down an event.
      * @param thing what it befell
      * @param event what befell it
-     * @throws BookProblem when a reading of it corrects one that is not this thing's, or was corrected already
+     * @throws BookProblem when a reading of it corrects one that is not this thing's, or was corrected already, or a text of
+     *                     it is too long
      */
     public void add(Thing thing, NewEvent event) throws BookProblem {
+        refuseLong(thing, event);
+        Set<Long> corrected = new HashSet<>();
         for (NewReading reading : event.readings()) {
             if (reading.corrects().isPresent()) {
                 refuseUnlessLast(thing, reading);
+                if (!corrected.add(reading.corrects().getAsLong())) {
+                    throw new BookProblem("reading %d of %s is corrected twice at once".formatted(
+                        reading.corrects().getAsLong(), thing.name()));
+                }
             }
         }
         long number = statements().number("INSERT INTO event (entry_id, thing_id, kind, happened_at, job_id, facts, words, "
@@ -86,6 +99,24 @@ public final class BookEntry extends BookView {
             add(number, reading);
         }
         touched.put(thing.id(), thing);
+    }
+
+    /** What was kept must come back, and a reader of the file gives up on texts without end. */
+    private static void refuseLong(Thing thing, NewEvent event) throws BookProblem {
+        Stream<String> sheet = event.sheet().stream().flatMap(row -> Stream.concat(Stream.of(row.key()), texts(row.cells())));
+        Stream<String> readings = event.readings().stream().flatMap(read -> Stream.concat(texts(read.condition()),
+            Stream.of(Optional.of(read.quantity()), Optional.of(read.unit()), read.gauge(), read.station(), read.by(), read.note())
+                .flatMap(Optional::stream)));
+        Optional<String> longest = Stream.of(texts(event.facts()), event.words().stream(), sheet, readings).flatMap(texts -> texts)
+            .max(Comparator.comparingInt(String::length));
+        if (longest.isPresent() && longest.get().length() > LONGEST_TEXT) {
+            throw new BookProblem("%s: \"%s\" has %d characters; expected at most %d".formatted(thing.name(),
+                TypedText.shown(longest.get()), longest.get().length(), LONGEST_TEXT));
+        }
+    }
+
+    private static Stream<String> texts(Map<String, String> facts) {
+        return facts.entrySet().stream().flatMap(fact -> Stream.of(fact.getKey(), fact.getValue()));
     }
 
     private void refuseUnlessLast(Thing thing, NewReading reading) throws BookProblem {

@@ -7,131 +7,165 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
-import java.util.Arrays;
-import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.FlywayException;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javax.sql.DataSource;
 
 /** Makes sure that a file is a book of this program's version, before anybody reads it. */
 final class BookFile {
 
-    /** The version of the last migration among the resources. */
-    static final int VERSION = 1;
-    private static final int APPLICATION = 1_651_799_857;
-    private static final String MIGRATIONS = "classpath:benchtwin/book";
-    private static final byte[] MAGIC = "SQLite format 3\0".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+    private static final int MOST_LINKS = 40;
     private static final Object ONE_AT_A_TIME = new Object();
 
-    private final Path file;
-    private final Clock clock;
-
-    BookFile(Path file, Clock clock) {
-        this.file = file;
-        this.clock = clock;
+    /** Something done while no other program makes the book or brings it up to date. */
+    @FunctionalInterface
+    interface Alone {
+        void run() throws BookProblem, IOException;
     }
 
-    /** Nothing is done, and nothing checked but two numbers, when the book is up to date. */
-    void makeReady() throws BookProblem {
-        if (Files.isDirectory(file)) {
-            throw new BookProblem("the book %s is a folder; expected a file, or a name for a new one".formatted(file));
+    private final Path file;
+    private final Path target;
+    private final Clock clock;
+    private final OptionalInt mostPages;
+    private final BookMigration migration;
+    private final boolean keepsOlder;
+
+    BookFile(Path file, Clock clock) {
+        this(file, clock, OptionalInt.empty(), BookMigration.NEWEST, true);
+    }
+
+    /**
+     * @param mostPages  stands in for a full disk
+     * @param migration  the version it is to have
+     * @param keepsOlder whether a copy is kept of a book that is brought up to date
+     */
+    BookFile(Path file, Clock clock, OptionalInt mostPages, BookMigration migration, boolean keepsOlder) {
+        this.file = file;
+        this.target = target(file);
+        this.clock = clock;
+        this.mostPages = mostPages;
+        this.migration = migration;
+        this.keepsOlder = keepsOlder;
+    }
+
+    /** Where links lead, so that one book has one lock and one log, however it is called. */
+    private static Path target(Path file) {
+        Path at = file.toAbsolutePath();
+        for (int links = 0; links < MOST_LINKS && Files.isSymbolicLink(at); links++) {
+            try {
+                at = at.resolveSibling(Files.readSymbolicLink(at));
+            } catch (IOException unreadable) {
+                return at;
+            }
         }
-        if (version() == VERSION) {
-            return;
+        return at;
+    }
+
+    /** Where it really lies. */
+    Path target() {
+        return target;
+    }
+
+    BookLook.Found look() throws BookProblem {
+        return new BookLook(file, target, migration.version()).found();
+    }
+
+    /**
+     * Nothing is done, and little looked at, when the book is up to date.
+     * @return whether it can only be read as it lies
+     */
+    boolean makeReady() throws BookProblem {
+        BookLook.Found found = look();
+        if (found.version() == migration.version()) {
+            if (!found.logged() && !found.onlyAsItLies()) {
+                useLog();
+            }
+            return found.onlyAsItLies();
         }
-        Path folder = file.toAbsolutePath().getParent();
+        Path folder = target.getParent();
         try {
             Files.createDirectories(folder);
         } catch (IOException refused) {
             throw new BookProblem("the book %s cannot be made: its folder cannot be (%s)".formatted(file, refused.getMessage()),
                 refused);
         }
-        Path lockFile = folder.resolve("." + file.getFileName() + ".lock");
+        try {
+            alone(this::bringUpToDate);
+        } catch (IOException refused) {
+            throw new BookProblem("the book %s cannot be made or brought up to date: %s may not be written to".formatted(file,
+                folder), refused);
+        }
+        return false;
+    }
+
+    /** A backup that is opened as a book gets its log; one that cannot be written to is read without. */
+    private void useLog() throws BookProblem {
+        try {
+            alone(() -> log(new Connections(target).writing()));
+        } catch (IOException readOnly) {
+            return;
+        } catch (BookProblem refused) {
+            if (BookTrouble.code(refused) != BookTrouble.READ_ONLY) {
+                throw refused;
+            }
+        }
+    }
+
+    /** Shuts out the other threads and programs that would do the same; the lock falls when the program does, however it ends. */
+    void alone(Alone work) throws BookProblem, IOException {
+        Path lockFile = target.resolveSibling("." + target.getFileName() + ".lock");
         synchronized (ONE_AT_A_TIME) {
             try (FileChannel channel = FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                  FileLock lock = channel.lock()) {
-                bringUpToDate();
-            } catch (IOException refused) {
-                throw new BookProblem("the book %s cannot be made or brought up to date: %s may not be written to".formatted(file,
-                    folder), refused);
+                work.run();
             }
         }
     }
 
     private void bringUpToDate() throws BookProblem {
-        int version = version();
-        if (version == VERSION) {
+        int version = look().version();
+        if (version == migration.version()) {
             return;
         }
-        if (version > 0) {
-            BookBackup.write(file, beside("before-version-" + VERSION));
+        Optional<Path> older = version > 0 && keepsOlder ? Optional.of(beside("before-version-" + migration.version()))
+            : Optional.empty();
+        if (older.isPresent()) {
+            BookBackup.write(file, new Connections(target).reading(), older.get());
         }
-        try (Connection connection = new Connections(file).writing().getConnection();
-             Statement statement = connection.createStatement()) {
+        log(new Connections(target, mostPages).making());
+        try {
+            migration.run(target, mostPages);
+        } catch (RuntimeException refused) {
+            throw version == 0 ? BookTrouble.opening(file, refused) : notMigrated(version, older, refused);
+        }
+    }
+
+    private void log(DataSource source) throws BookProblem {
+        try (Connection connection = source.getConnection(); Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA journal_mode = WAL");
         } catch (SQLException refused) {
-            throw problem(refused);
+            throw BookTrouble.opening(file, refused);
         }
-        try {
-            Flyway.configure(BookFile.class.getClassLoader()).dataSource(new Connections(file).writing())
-                .locations(MIGRATIONS).validateMigrationNaming(true).load().migrate();
-        } catch (FlywayException refused) {
-            throw problem(refused);
+    }
+
+    /** The copy is of no use while the book itself is still what it was. */
+    private BookProblem notMigrated(int version, Optional<Path> older, RuntimeException refused) throws BookProblem {
+        boolean asItWas = look().version() == version;
+        if (asItWas) {
+            older.ifPresent(BookBackup::delete);
         }
+        return new BookProblem("the book %s cannot be brought from version %d to %d%s: %s".formatted(file, version,
+            migration.version(), asItWas ? ", and is as it was"
+                : older.map(copy -> "; a copy of it as it was is " + copy).orElse(""),
+            BookTrouble.said(refused)), refused);
     }
 
     /** A name beside the book that says what it is and when it was made. */
     Path beside(String what) {
         String time = clock.instant().toString().replaceAll("[:.]", "-");
-        return file.resolveSibling("%s.%s.%s".formatted(file.getFileName(), what, time));
-    }
-
-    /** 0 for a file that is not there yet, or was left half made. */
-    private int version() throws BookProblem {
-        try {
-            if (!Files.exists(file) || Files.size(file) == 0) {
-                return 0;
-            }
-            try (var in = Files.newInputStream(file)) {
-                if (!Arrays.equals(in.readNBytes(MAGIC.length), MAGIC)) {
-                    throw new BookProblem("%s is no book of this program; name a book, or a file that is not there yet".formatted(
-                        file));
-                }
-            }
-        } catch (IOException unreadable) {
-            throw new BookProblem("the book %s cannot be read: %s".formatted(file, unreadable.getMessage()), unreadable);
-        }
-        try (Connection connection = new Connections(file).reading().getConnection();
-             Statement statement = connection.createStatement()) {
-            int application = number(statement, "PRAGMA application_id");
-            int version = number(statement, "PRAGMA user_version");
-            boolean halfMade = application == 0 && number(statement,
-                "SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'flyway%'") == 0;
-            if (application != APPLICATION && !halfMade) {
-                throw new BookProblem("%s is a database, but no book of this program; name a book, or a file that is not there "
-                    .formatted(file) + "yet");
-            }
-            if (version > VERSION) {
-                throw new BookProblem("the book %s was written by a newer benchtwin (version %d of the book; this program knows "
-                    .formatted(file, version) + "%d): use that program, or another book".formatted(VERSION));
-            }
-            return version;
-        } catch (SQLException refused) {
-            throw problem(refused);
-        }
-    }
-
-    private static int number(Statement statement, String query) throws SQLException {
-        try (ResultSet row = statement.executeQuery(query)) {
-            return row.next() ? row.getInt(1) : 0;
-        }
-    }
-
-    private BookProblem problem(Exception refused) {
-        BookProblem problem = BookTrouble.of(file, refused);
-        return problem != null ? problem
-            : new BookProblem("the book %s cannot be opened: %s".formatted(file, refused.getMessage()), refused);
+        return target.resolveSibling("%s.%s.%s".formatted(target.getFileName(), what, time));
     }
 }

@@ -3,13 +3,13 @@ package benchtwin.book;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.sqlite.SQLiteConnection;
 import org.sqlite.core.DB;
 
@@ -19,8 +19,22 @@ public final class BookRestore {
     private static final int STEP_PAUSE_MS = 50;
     private static final int MOST_PAUSES = 400;
     private static final int ALL_PAGES = -1;
+    private static final List<String> ENDS = List.of("", "-wal", "-shm", "-journal");
 
-    private BookRestore() {
+    private final Path book;
+    private final Path backup;
+    private final Clock clock;
+    private final BookFile file;
+    private final Path trial;
+    private final Path aside;
+
+    private BookRestore(Path book, Path backup, Clock clock) {
+        this.book = book;
+        this.backup = backup;
+        this.clock = clock;
+        this.file = new BookFile(book, clock);
+        this.trial = file.beside("being-restored");
+        this.aside = file.beside("before-restore");
     }
 
     /**
@@ -35,29 +49,60 @@ public final class BookRestore {
         if (!Files.isRegularFile(backup)) {
             throw new BookProblem("%s is no file; expected a backup of a book".formatted(backup));
         }
-        BookFile file = new BookFile(book, clock);
-        Path trial = file.beside("being-restored");
+        return new BookRestore(book, backup, clock).run();
+    }
+
+    private Optional<Path> run() throws BookProblem {
         try {
-            Files.createDirectories(book.toAbsolutePath().getParent());
-            Files.copy(backup, trial);
-            lookThrough(backup, trial, clock);
-            Optional<Path> aside = Files.exists(book) ? Optional.of(keepAside(book, file.beside("before-restore"))) : Optional.empty();
-            file.makeReady();
-            overwrite(book, trial);
-            return aside;
+            boolean isThere = isBookToKeep();
+            Files.createDirectories(file.target().getParent());
+            copy();
+            lookThrough();
+            if (isThere ? keepCopy() : Files.exists(file.target())) {
+                file.makeReady();
+                overwrite();
+            } else {
+                replace();
+            }
+            return isThere ? Optional.of(aside) : Optional.empty();
         } catch (IOException refused) {
             throw new BookProblem("%s cannot be restored to %s: %s".formatted(backup, book, refused.getMessage()), refused);
         } finally {
-            for (String end : List.of("", "-wal", "-shm")) {
-                delete(trial.resolveSibling(trial.getFileName() + end));
-            }
-            delete(trial.resolveSibling("." + trial.getFileName() + ".lock"));
+            ENDS.forEach(end -> BookBackup.delete(beside(trial, end)));
+            BookBackup.delete(trial.resolveSibling("." + trial.getFileName() + ".lock"));
         }
     }
 
-    /** Brings the copy up to date, so that an older backup is as good as a new one. */
-    private static void lookThrough(Path backup, Path trial, Clock clock) throws BookProblem {
-        BookCheck check = BookCheck.all(Book.open(trial, clock));
+    /** Another program's database and a newer book are left alone; a damaged book is what backups are for. */
+    private boolean isBookToKeep() throws BookProblem, IOException {
+        try {
+            return file.look().version() > 0;
+        } catch (BookProblem problem) {
+            if (BookTrouble.isDamage(problem)) {
+                return true;
+            }
+            throw problem;
+        }
+    }
+
+    /** A file copy, so that damage is seen; a book in use, whose newest entries stand in its log, is copied by the database. */
+    private void copy() throws BookProblem, IOException {
+        if (BookLook.isWhole(backup.toRealPath())) {
+            Files.copy(backup, trial);
+            trial.toFile().setWritable(true);
+        } else {
+            BookBackup.write(backup, new Connections(backup.toRealPath()).reading(), trial);
+        }
+    }
+
+    /** Brings the copy up to date, so that an older backup is as good as a new one, and leaves it one whole file. */
+    private void lookThrough() throws BookProblem {
+        BookCheck check;
+        try {
+            check = BookCheck.all(Book.open(trial, clock, OptionalInt.empty(), BookMigration.NEWEST, false));
+        } catch (BookProblem problem) {
+            throw new BookProblem(problem.getMessage().replace(trial.toString(), backup.toString()), problem);
+        }
         if (!check.isClean()) {
             throw new BookProblem("%s is not whole, so nothing was restored: %s%s".formatted(backup, check.findings().get(0),
                 check.findings().size() > 1 ? " and %d more".formatted(check.findings().size() - 1) : ""));
@@ -66,45 +111,61 @@ public final class BookRestore {
              Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException refused) {
-            throw new BookProblem("%s cannot be read: %s".formatted(backup, refused.getMessage()), refused);
+            throw BookTrouble.opening(backup, refused);
         }
     }
 
-    /** A copy; where the book is past copying, the file itself. */
-    private static Path keepAside(Path book, Path aside) throws BookProblem, IOException {
+    /** False where the book is past copying. */
+    private boolean keepCopy() throws BookProblem {
         try {
-            BookBackup.write(book, aside);
-        } catch (BookProblem damaged) {
-            for (String end : List.of("", "-wal", "-shm")) {
-                Path part = book.resolveSibling(book.getFileName() + end);
-                if (Files.exists(part)) {
-                    Files.move(part, aside.resolveSibling(aside.getFileName() + end), StandardCopyOption.REPLACE_EXISTING);
-                }
+            BookBackup.write(book, new Connections(file.target()).reading(), aside);
+            return true;
+        } catch (BookProblem problem) {
+            if (BookTrouble.isDamage(problem)) {
+                return false;
+            }
+            throw problem;
+        }
+    }
+
+    /**
+     * Puts the copy where no book is, or a damaged one. That is moved aside, and back when it comes to nothing; so is a log
+     * that has lost its book, or the database would put it into this one.
+     */
+    private void replace() throws BookProblem, IOException {
+        file.alone(() -> {
+            move(file.target(), aside);
+            try {
+                Files.move(trial, file.target());
+            } catch (IOException refused) {
+                move(aside, file.target());
+                throw refused;
+            }
+        });
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        for (String end : ENDS) {
+            if (Files.exists(beside(from, end))) {
+                Files.move(beside(from, end), beside(to, end));
             }
         }
-        return aside;
     }
 
-    private static void overwrite(Path book, Path with) throws BookProblem {
-        try (Connection connection = new Connections(book).writing().getConnection()) {
+    private void overwrite() throws BookProblem {
+        try (Connection connection = new Connections(file.target()).writing().getConnection()) {
             DB database = connection.unwrap(SQLiteConnection.class).getDatabase();
-            int code = database.restore("main", with.toAbsolutePath().toString(), (remaining, pages) -> { }, STEP_PAUSE_MS,
-                MOST_PAUSES, ALL_PAGES);
+            int code = database.restore("main", trial.toString(), (remaining, pages) -> { }, STEP_PAUSE_MS, MOST_PAUSES,
+                ALL_PAGES);
             if (code != 0) {
                 throw DB.newSQLException(code, "restore");
             }
         } catch (SQLException refused) {
-            BookProblem problem = BookTrouble.of(book, refused);
-            throw problem != null ? problem : new BookProblem("%s cannot be restored: %s".formatted(book, refused.getMessage()),
-                refused);
+            throw BookTrouble.opening(book, refused);
         }
     }
 
-    private static void delete(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException stays) {
-            // what is left of the trial is no book anybody opens
-        }
+    private static Path beside(Path file, String end) {
+        return file.resolveSibling(file.getFileName() + end);
     }
 }

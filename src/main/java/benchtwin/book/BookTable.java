@@ -1,12 +1,15 @@
 package benchtwin.book;
 
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
 
 /**
  * One table of the book as it stands in the file, for taking the whole of it elsewhere. What is derived is not among them.
@@ -18,6 +21,7 @@ public record BookTable(String name, List<String> columns, List<List<Optional<St
 
     /** In an order in which each refers only to those before it. */
     public static final List<String> NAMES = List.of("entry", "thing", "event", "reading", "note");
+    static final String DOES_NOT_FIT = "what was read does not fit together: ";
     private static final int AT_ONCE = 1000;
 
     public BookTable {
@@ -82,8 +86,20 @@ public record BookTable(String name, List<String> columns, List<List<Optional<St
             for (ThingKind kind : ThingKind.values()) {
                 view.things(kind).forEach(thing -> States.put(view.statements(), thing, Fold.of(kind, view.events(thing))));
             }
+            refuseAstray(view);
             view.close();
         });
+    }
+
+    private static void refuseAstray(BookView view) throws BookProblem {
+        try {
+            List<String> astray = BookCheck.astray(view);
+            if (!astray.isEmpty()) {
+                throw new BookProblem(DOES_NOT_FIT + astray.get(0));
+            }
+        } catch (SQLException failed) {
+            throw new BookProblem(DOES_NOT_FIT + failed.getMessage(), failed);
+        }
     }
 
     private static void insert(Handle handle, BookTable table) throws BookProblem {
@@ -92,18 +108,42 @@ public record BookTable(String name, List<String> columns, List<List<Optional<St
             throw new BookProblem("the table %s has the columns %s; expected %s".formatted(table.name(),
                 String.join(", ", table.columns()), String.join(", ", known)));
         }
+        Set<String> numbers = Set.copyOf(handle.createQuery("SELECT name FROM pragma_table_info(:table) WHERE type = 'REAL'")
+            .bind("table", table.name()).mapTo(String.class).list());
         String marks = String.join(", ", Collections.nCopies(known.size(), "?"));
         String insert = "INSERT INTO %s VALUES (%s)".formatted(table.name(), marks);
         for (int from = 0; from < table.rows().size(); from += AT_ONCE) {
             try (var batch = handle.prepareBatch(insert)) {
                 for (List<Optional<String>> row : table.rows().subList(from, Math.min(from + AT_ONCE, table.rows().size()))) {
+                    if (row.size() != known.size()) {
+                        throw new BookProblem("a row of the table %s has %d cells; expected %d".formatted(table.name(), row.size(),
+                            known.size()));
+                    }
                     for (int column = 0; column < known.size(); column++) {
-                        batch.bind(column, row.get(column).orElse(null));
+                        bind(batch, column, cell(known, row, column), numbers.contains(known.get(column)));
                     }
                     batch.add();
                 }
                 batch.execute();
             }
+        }
+    }
+
+    /** How a tag is looked up is worked out from the tag, as when it was entered. */
+    private static Optional<String> cell(List<String> columns, List<Optional<String>> row, int column) {
+        return columns.get(column).equals("folded") ? row.get(columns.indexOf("tag")).map(Folded::of) : row.get(column);
+    }
+
+    /** The database itself reads a number with many digits to within its last, so it is handed the number. */
+    private static void bind(PreparedBatch batch, int column, Optional<String> cell, boolean number) throws BookProblem {
+        if (number && cell.isPresent()) {
+            try {
+                batch.bind(column, Double.parseDouble(cell.get()));
+            } catch (NumberFormatException noNumber) {
+                throw new BookProblem("\"%s\" is not a number".formatted(TypedText.shown(cell.get())), noNumber);
+            }
+        } else {
+            batch.bind(column, cell.orElse(null));
         }
     }
 }

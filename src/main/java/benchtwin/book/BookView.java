@@ -148,8 +148,10 @@ public class BookView {
      * @return empty when nothing of it was known or had happened
      */
     public final Optional<State> state(Thing thing, AsOf asOf) {
-        List<KeptEvent> seen = events(thing).stream().filter(asOf::shows).toList();
-        return seen.isEmpty() ? Optional.empty() : Optional.of(Fold.of(thing.kind(), seen));
+        List<KeptEvent> known = events(thing).stream().filter(asOf::knows).toList();
+        List<KeptEvent> seen = known.stream().filter(asOf::saw).toList();
+        boolean any = seen.stream().anyMatch(event -> event.event().kind() != EventKind.CORRECTED);
+        return any ? Optional.of(Fold.of(thing.kind(), seen, known)) : Optional.empty();
     }
 
     /**
@@ -238,7 +240,7 @@ public class BookView {
      * @return newest first
      */
     public final List<Note> search(String words, int most) {
-        String asked = Arrays.stream(words.replace('"', ' ').split("[^\\p{L}\\p{N}]+"))
+        String asked = Arrays.stream(words.replace('"', ' ').split("[^\\p{L}\\p{N}\\p{M}]+"))
             .filter(Predicate.not(String::isBlank)).map(word -> "\"%s\"*".formatted(word)).collect(Collectors.joining(" "));
         return asked.isEmpty() ? List.of() : statements.list(NOTES
             + "WHERE note.id IN (SELECT rowid FROM note_words WHERE note_words MATCH ?) ORDER BY note.id DESC LIMIT ?",

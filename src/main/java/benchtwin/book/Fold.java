@@ -39,8 +39,13 @@ final class Fold {
 
     /** The state after these events, all of one thing. */
     static State of(ThingKind kind, List<KeptEvent> events) {
+        return of(kind, events, events);
+    }
+
+    /** The same with corrections that are found among other events too. */
+    static State of(ThingKind kind, List<KeptEvent> events, List<KeptEvent> corrections) {
         Fold fold = new Fold(kind);
-        events.forEach(event -> event.readings().forEach(reading ->
+        corrections.forEach(event -> event.readings().forEach(reading ->
             reading.read().corrects().ifPresent(id -> fold.corrections.put(id, reading))));
         events.stream().sorted(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id)).forEach(fold::take);
         return fold.state();
@@ -90,9 +95,7 @@ final class Fold {
             default -> learn(event.facts());
         }
         readings.keySet().removeIf(group -> Overtaken.byAct(event.kind(), group.quantity()));
-        if (event.kind() != EventKind.CORRECTED) {
-            read(kept);
-        }
+        read(kept);
         if (event.kind() == EventKind.RECORDED && Overtaken.isSound(facts)) {
             accepted = Optional.of(new Accepted(kept.since(), facts, current()));
         }
@@ -109,12 +112,13 @@ final class Fold {
         });
     }
 
-    /** One of a counted part leaves the tin; any other part sits in the club from then on. */
+    /** One of a counted part leaves the tin, and one of those promised; any other part sits in the club from then on. */
     private void buildIn(NewEvent event) {
-        release(event);
         if (kind.isCounted()) {
             count(-1);
+            keepOne(event.job().map(Thing::tag));
         } else {
+            release(event);
             standing = Standing.BUILT_IN;
             club = Optional.ofNullable(event.facts().get("club"));
         }
@@ -138,6 +142,19 @@ final class Fold {
         facts.put("count", Integer.toString(Math.max(0, Integer.parseInt(facts.getOrDefault("count", "1")) + more)));
     }
 
+    private void keepOne(Optional<String> job) {
+        for (int at = 0; job.isPresent() && at < promises.size(); at++) {
+            Promise promise = promises.get(at);
+            if (promise.job().equals(job)) {
+                promises.remove(at);
+                if (promise.count() > 1) {
+                    promises.add(at, new Promise(promise.job(), promise.whom(), promise.count() - 1));
+                }
+                return;
+            }
+        }
+    }
+
     /** A job's own promise, one person's, or every one. */
     private void release(NewEvent event) {
         Optional<String> job = event.job().map(Thing::tag);
@@ -158,12 +175,15 @@ final class Fold {
     }
 
     /**
-     * The readings of one event take the place of older ones of the same quantity, condition and gauge; what was entered in one act
-     * as read at one time is one sitting.
+     * The readings of one event take the place of older ones of the same quantity, condition and gauge; what was entered in one
+     * act as read at one time is one sitting. A correction has the place of what it corrects.
      */
     private void read(KeptEvent kept) {
         Map<Group, List<CurrentReading>> fresh = new LinkedHashMap<>();
         for (KeptReading reading : kept.readings()) {
+            if (reading.read().corrects().isPresent()) {
+                continue;
+            }
             KeptReading last = reading;
             while (corrections.containsKey(last.id())) {
                 last = corrections.get(last.id());

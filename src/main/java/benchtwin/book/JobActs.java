@@ -35,7 +35,8 @@ public final class JobActs {
      * @throws BookProblem never for lack of a number
      */
     public Thing open(Map<String, String> facts, String words) throws BookProblem {
-        int next = 1 + entry.things(ThingKind.JOB).stream().mapToInt(job -> Integer.parseInt(job.tag())).max().orElse(0);
+        int next = 1 + entry.things(ThingKind.JOB).stream().map(Thing::tag).filter(tag -> tag.matches("\\d{1,9}"))
+            .mapToInt(Integer::parseInt).max().orElse(0);
         return entry.add(ThingKind.JOB, Integer.toString(next), NewEvent.of(EventKind.RECEIVED).with(facts).saying(words));
     }
 

@@ -151,14 +151,21 @@ public final class PartActs {
      * @param part a part that is free but for that job
      * @param club the club
      * @param job  the job it is done for
-     * @throws BookProblem when it is retired, sits in another club, or is promised to somebody else
+     * @throws BookProblem when it is retired, sits in another club, or is promised to somebody else; of a counted part, when
+     *                     none is left or all that are left are promised to others
      */
     public void buildIn(Thing part, Thing club, Optional<Thing> job) throws BookProblem {
         State state = free(part);
-        boolean others = state.promises().stream().anyMatch(promise -> !promise.job().equals(job.map(Thing::tag)));
-        if (part.kind().isCounted() ? state.count() < 1 : others) {
-            throw new BookProblem(part.kind().isCounted() ? "%s: none is left".formatted(part.name())
-                : "%s is promised to %s; it has to be released first".formatted(part.name(), promised(state)));
+        List<Promise> others = state.promises().stream().filter(promise -> job.isEmpty()
+            || !promise.job().equals(job.map(Thing::tag))).toList();
+        if (part.kind().isCounted()) {
+            int left = state.count() - others.stream().mapToInt(Promise::count).sum();
+            if (left < 1) {
+                throw new BookProblem(others.isEmpty() ? "%s: none is left".formatted(part.name())
+                    : "%s: none is left but what is promised to %s".formatted(part.name(), promised(others)));
+            }
+        } else if (!others.isEmpty()) {
+            throw new BookProblem("%s is promised to %s; it has to be released first".formatted(part.name(), promised(others)));
         }
         NewEvent event = NewEvent.of(EventKind.BUILT_IN).with(Map.of("club", club.tag()));
         entry.add(part, job.map(event::of).orElse(event));
@@ -209,6 +216,10 @@ public final class PartActs {
     }
 
     private static String promised(State state) {
-        return state.promises().stream().map(Promise::text).collect(Collectors.joining(", "));
+        return promised(state.promises());
+    }
+
+    private static String promised(List<Promise> promises) {
+        return promises.stream().map(Promise::text).collect(Collectors.joining(", "));
     }
 }

@@ -40,7 +40,11 @@ final class Rows {
     }
 
     static EventKind eventKind(String word) {
-        return EVENT_KINDS.get(word);
+        EventKind kind = EVENT_KINDS.get(word);
+        if (kind == null) {
+            throw new IllegalArgumentException("\"%s\" is no kind of event".formatted(TypedText.shown(word)));
+        }
+        return kind;
     }
 
     /** A thing, its standing and its state. */

@@ -10,12 +10,17 @@ final class TypedText {
 
     /** One line: control characters become spaces, the ends are stripped. */
     static String line(String text) {
-        return text.replaceAll("\\p{Cntrl}+", " ").strip();
+        return whole(text).replaceAll("\\p{Cntrl}+", " ").strip();
     }
 
     /** Several lines: line ends are kept, every other control character becomes a space. */
     static String paragraphs(String text) {
-        return text.replaceAll("\\r\\n?", "\n").replaceAll("[\\p{Cntrl}&&[^\n]]", " ").strip();
+        return whole(text).replaceAll("\\r\\n?", "\n").replaceAll("[\\p{Cntrl}&&[^\n]]", " ").strip();
+    }
+
+    /** Half of a pair of surrogates is no character and has no place in UTF-8. */
+    private static String whole(String text) {
+        return text.replaceAll("\\p{Cs}", "\uFFFD");
     }
 
     /** So much of it as a message has room for. */
