@@ -33,7 +33,7 @@ class BookCheckTest {
 
     @Test
     void aCleanBookIsCountedAndHasNoFindings() throws BookProblem {
-        assertThat(BookCheck.all(book)).isEqualTo(new BookCheck(9, 17, 6, List.of()));
+        assertThat(BookCheck.all(book)).isEqualTo(new BookCheck(9, 17, 8, List.of()));
     }
 
     @Test

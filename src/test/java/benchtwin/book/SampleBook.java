@@ -28,9 +28,10 @@ final class SampleBook {
     public static void main(String[] args) throws IOException, BookProblem {
         Path file = Path.of(args[0]);
         Files.deleteIfExists(file);
-        Book book = Book.open(file, new Books.TickingClock(Instant.parse("2026-05-01T08:00:00Z")));
+        Book book = Book.open(Files.createTempDirectory("sample").resolve("sample.book"),
+            new Books.TickingClock(Instant.parse("2026-05-01T08:00:00Z")));
         fill(book);
-        Files.deleteIfExists(file.resolveSibling("." + file.getFileName() + ".lock"));
+        book.backUp(file);
         lines(book).forEach(System.out::println);
     }
 
@@ -59,7 +60,7 @@ final class SampleBook {
             entry.add(ThingKind.GRIP, "G-2", event(EventKind.RECEIVED));
             entry.add(ThingKind.GAUGE, "loft gauge", event(EventKind.RECEIVED));
             return entry.add(ThingKind.HEAD, "H-014", event(EventKind.RECEIVED, "model", "Sedge", "place", "drawer 1").reading(List.of(
-                NewReading.of("loft_deg", 9.3, "degrees"), NewReading.of("lie_deg", 85.5, "degrees"),
+                NewReading.of("loft_deg", 9.2, "degrees"), NewReading.of("lie_deg", 85.5, "degrees"),
                 NewReading.of("mass_g", 198.4, "grams"))).from(new SheetOrigin("heads", Map.of("tag", "H-014"))));
         });
         correct(book, head);
@@ -72,7 +73,8 @@ final class SampleBook {
             return null;
         });
         book.write(Books.JO, "a bend", entry -> {
-            entry.add(head, event(EventKind.BENT, "bent_upright_deg", "0.6").at(day(2)).of(job));
+            entry.add(head, event(EventKind.BENT, "bent_upright_deg", "0.6").at(day(2)).of(job).reading(List.of(
+                NewReading.of("loft_deg", 9.3, "degrees"), NewReading.of("lie_deg", 59.1, "degrees"))));
             new PartActs(entry).retire(entry.thing(ThingKind.GRIP, "G-2").orElseThrow(), true, "");
             new PartActs(entry).buildIn(entry.thing(ThingKind.SHAFT, "S-7").orElseThrow(),
                 entry.thing(ThingKind.CLUB, "AB-D").orElseThrow(), Optional.of(job));
