@@ -114,7 +114,7 @@ public final class BagGrid {
         if (!owner.equals(player)) {
             throw new benchtwin.book.BookProblem("%s is %s's, not %s's".formatted(club.name(), owner, player));
         }
-        List<NewReading> readings = ClubBook.readings(entry, club, sitting);
+        List<NewReading> readings = ClubBook.readings(entry, club, sitting, Map.of());
         NewEvent event = NewEvent.of(accepted ? EventKind.RECORDED : EventKind.FOUND).reading(readings);
         new ClubActs(entry).enter(club, sitting.on().map(day -> event.at(Moment.on(day))).orElse(event));
         return readings.size();
@@ -162,8 +162,8 @@ public final class BagGrid {
     private static Club club(OpenBook book, StateOf club, Tolerances tolerances, GaugeReference gauges, List<String> remarks) {
         State state = club.state();
         Map<Quantity, ClubValues.Value> should = state.accepted().map(accepted -> ClubValues.carried(
-            ClubValues.of(accepted.readings()), ClubViews.category(state))).orElse(Map.of());
-        Map<Quantity, ClubValues.Value> now = ClubValues.carried(ClubValues.of(state.readings()), ClubViews.category(state));
+            ClubValues.of(ClubReadings.accepted(accepted)), ClubViews.category(state))).orElse(Map.of());
+        Map<Quantity, ClubValues.Value> now = ClubValues.carried(ClubValues.of(ClubReadings.current(state)), ClubViews.category(state));
         List<String> own = new ArrayList<>();
         Map<Quantity, ValueComparison> values = ClubViews.compared(should, now, tolerances, gauges, own);
         own.forEach(remark -> remarks.add(club.thing().tag() + ": " + remark));

@@ -3,22 +3,23 @@ package benchtwin.bench;
 import benchtwin.book.BookEntry;
 import benchtwin.book.BookProblem;
 import benchtwin.book.ClubActs;
-import benchtwin.book.CurrentReading;
 import benchtwin.book.EventKind;
-import benchtwin.book.KeptEvent;
-import benchtwin.book.KeptReading;
 import benchtwin.book.Moment;
 import benchtwin.book.NewEvent;
 import benchtwin.book.NewReading;
+import benchtwin.book.State;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.Category;
 import benchtwin.club.ClubState;
 import benchtwin.club.Hand;
+import benchtwin.club.Quantity;
+import benchtwin.club.QuantityText;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** Enters players' clubs into the book and what is read of them. */
@@ -65,9 +66,11 @@ public final class ClubBook {
      * @throws BadInput when its tag is taken, or a part of it is not free
      */
     public static Entered add(OpenBook book, NewClub club, Sitting sitting) throws BadInput {
-        List<NewReading> readings = sitting.readings(club.category());
+        List<NewReading> readings = sitting.readings(club.category(), Optional.ofNullable(club.facts().get("setting")));
+        notToCome(book, sitting);
         return book.write("club add", entry -> {
             Map<String, String> known = new TreeMap<>();
+            Optional.ofNullable(club.facts().get("sleeve")).ifPresent(sleeve -> known.put("sleeve", sleeve));
             known.put("player", PlayerBook.orNew(entry, club.player()).tag());
             known.put("category", club.category().word());
             club.number().ifPresent(number -> known.put("number", number));
@@ -99,18 +102,37 @@ public final class ClubBook {
         if (sitting.values().isEmpty() && news.isEmpty()) {
             throw new BadInput("nothing to record: give what was read, such as loft=9.3 lie=58.5, or what has changed");
         }
+        notToCome(book, sitting);
         return book.write("club record", entry -> {
             Thing club = OpenBook.need(entry, ThingKind.CLUB, tag);
-            List<NewReading> readings = readings(entry, club, sitting);
-            List<String> remarks = new ClubActs(entry).enter(club, at(event(found ? EventKind.FOUND : EventKind.RECORDED, news,
-                readings, sitting), sitting));
+            List<NewReading> readings = readings(entry, club, sitting, news);
+            State before = entry.state(club);
+            if (!news.isEmpty() || sitting.on().isEmpty()) {
+                refuseBackdated(book, entry, club, sitting);
+            }
+            SleeveTin.leaveAlone(entry, club, before.facts(), news, Optional.empty(), sitting.on().map(Moment::on));
+            List<String> remarks = new ArrayList<>(new ClubActs(entry).enter(club, at(event(found ? EventKind.FOUND
+                : EventKind.RECORDED, news, readings, sitting), sitting)));
+            lost(club, before, entry.state(club), remarks);
             return new Entered(club.tag(), readings.size(), remarks);
         });
     }
 
-    static List<NewReading> readings(BookEntry entry, Thing club, Sitting sitting) throws BookProblem {
+    private static void notToCome(OpenBook book, Sitting sitting) throws BadInput {
+        if (sitting.on().filter(day -> day.isAfter(book.today())).isPresent()) {
+            throw new BadInput("--on %s is still to come; expected today, %s, or a day before".formatted(sitting.on().get(),
+                book.today()));
+        }
+    }
+
+    /**
+     * What was read of a club, as the book keeps it.
+     * @param news what changed in the same act; a sleeve's setting among it is the one it was read at
+     */
+    static List<NewReading> readings(BookEntry entry, Thing club, Sitting sitting, Map<String, String> news) throws BookProblem {
         try {
-            return sitting.readings(category(entry, club));
+            return sitting.readings(category(entry, club), Optional.ofNullable(news.get("setting"))
+                .or(() -> entry.state(club).fact("setting")));
         } catch (BadInput bad) {
             throw new BookProblem(bad.getMessage());
         }
@@ -135,48 +157,27 @@ public final class ClubBook {
         return sitting.on().map(day -> event.at(Moment.on(day))).orElse(event);
     }
 
-    /**
-     * Puts a reading right; the old one is kept.
-     * @param book  the book
-     * @param tag   the club's or part's tag
-     * @param id    the reading's number, as the history shows it
-     * @param value what it should have said, in the quantity's own unit; empty to take the reading back
-     * @param why   in words
-     * @return the quantity that was corrected
-     * @throws BadInput when there is no such reading of it, it was corrected already, or no reason is given
-     */
-    public static String correct(OpenBook book, String tag, long id, OptionalDouble value, String why) throws BadInput {
-        if (why.isBlank()) {
-            throw new BadInput("a correction needs a reason: --why \"…\"");
+    /** Parts do not go back in time: what is entered of a day before the last entry may only be what was read. */
+    static void refuseBackdated(OpenBook book, BookEntry entry, Thing club, Sitting sitting) throws BookProblem {
+        LocalDate day = sitting.on().orElse(book.today());
+        Optional<LocalDate> last = entry.events(club).stream().map(event -> event.since().day(book.zone())).max(LocalDate::compareTo);
+        if (last.isPresent() && day.isBefore(last.get())) {
+            throw new BookProblem(sitting.on().isPresent()
+                ? "%s has an entry of %s already: what it is made of cannot be changed on %s".formatted(club.name(), last.get(), day)
+                : "%s has an entry of %s, and this computer's clock says %s: set the clock, or give the day with --on".formatted(
+                    club.name(), last.get(), day));
         }
-        return book.write("club correct", entry -> {
-            Thing club = OpenBook.need(entry, ThingKind.CLUB, tag);
-            for (KeptEvent event : entry.events(club)) {
-                for (KeptReading reading : event.readings()) {
-                    if (reading.id() == id) {
-                        entry.add(club, NewEvent.of(EventKind.CORRECTED).at(event.since()).saying(why)
-                            .reading(List.of(corrected(reading, value, why))));
-                        return reading.read().quantity();
-                    }
-                }
-            }
-            throw new BookProblem("%s has no reading %d; benchtwin club history %s lists them".formatted(club.name(), id,
-                club.tag()));
-        });
     }
 
-    private static NewReading corrected(KeptReading reading, OptionalDouble value, String why) {
-        NewReading read = reading.read();
-        if (value.isEmpty()) {
-            return read.takingBack(reading.id(), why);
+    /** What nobody read again after something changed it. */
+    private static void lost(Thing club, State before, State after, List<String> remarks) {
+        List<String> lost = new ArrayList<>();
+        Map<Quantity, ClubValues.Value> still = ClubValues.of(ClubReadings.current(after));
+        ClubValues.of(ClubReadings.current(before)).keySet().stream().filter(quantity -> !still.containsKey(quantity))
+            .forEach(quantity -> lost.add(QuantityText.name(quantity)));
+        if (!lost.isEmpty()) {
+            remarks.add("Read before the change and so no longer counted: %s of %s. Read %s again.".formatted(
+                String.join(", ", lost), club.tag(), lost.size() == 1 ? "it" : "them"));
         }
-        return new NewReading(read.quantity(), value, read.uncertainty(), read.unit(), read.condition(), read.gauge(),
-            read.station(), read.measuredAt(), read.by(), read.note(), read.corrects()).correcting(reading.id(), why);
-    }
-
-    /** Of several readings of one sitting their mean; what is newest stands for the quantity. */
-    static Optional<CurrentReading> newest(List<CurrentReading> readings, String quantity) {
-        return readings.stream().filter(reading -> reading.read().quantity().equals(quantity))
-            .reduce((earlier, later) -> later.since().compareTo(earlier.since()) >= 0 ? later : earlier);
     }
 }

@@ -34,11 +34,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Tells what befell a club, oldest first, with what was read each time as it is known now. */
 public final class ClubHistory {
 
+    private static final String HEAD = "head";
     private static final Set<EventKind> OF_PARTS = Set.of(EventKind.BENT, EventKind.GROUND);
+
+    /** What of a club is told, in this order. */
+    private static final List<String> SHOWN = Stream.of(List.of("category", "number", "hand", "player", "state"), ClubBook.PARTS,
+        ClubBook.DETAILS).flatMap(List::stream).toList();
 
     private final OpenBook book;
     private final GaugeReference gauges;
@@ -116,22 +123,36 @@ public final class ClubHistory {
             }
         }
         events.removeIf(event -> event.event().kind() == EventKind.CORRECTED);
-        for (Thing part : parts(view, events)) {
-            view.events(part).stream().filter(event -> OF_PARTS.contains(event.event().kind())).forEach(events::add);
-        }
+        events.removeIf(event -> isSaidByTheNext(event, events));
+        events.addAll(ofTheHeads(view, club, events));
         events.sort(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id));
         State state = view.state(club);
         String whose = state.fact("player").map(player -> ", " + player).orElse("");
         return new Timeline(club.tag() + whose, events.stream().map(event -> entry(club, event)).toList());
     }
 
-    private static Set<Thing> parts(BookView view, List<KeptEvent> events) {
-        Set<Thing> parts = new LinkedHashSet<>();
-        for (KeptEvent event : events) {
-            Optional.ofNullable(event.event().facts().get("head")).filter(tag -> !tag.isEmpty())
-                .flatMap(tag -> view.thing(ThingKind.HEAD, tag)).ifPresent(parts::add);
+    /** A sleeve is put down by itself before the record it belongs to. */
+    private static boolean isSaidByTheNext(KeptEvent event, List<KeptEvent> events) {
+        return event.event().kind() == EventKind.DESCRIBED && event.readings().isEmpty() && event.event().words().isEmpty()
+            && events.stream().anyMatch(other -> other.id() > event.id() && other.entry().id() == event.entry().id()
+                && other.event().facts().entrySet().containsAll(event.event().facts().entrySet()));
+    }
+
+    /** Bends and grinds of each head while it was this club's, or for the job that made it so. */
+    private static List<KeptEvent> ofTheHeads(BookView view, Thing club, List<KeptEvent> events) {
+        Set<KeptEvent> theirs = new LinkedHashSet<>();
+        Optional<Thing> head = Optional.empty();
+        for (int k = 0; k < events.size(); k++) {
+            KeptEvent event = events.get(k);
+            String named = event.event().facts().get(HEAD);
+            head = named == null ? head : view.thing(ThingKind.HEAD, named);
+            Optional<Moment> until = k + 1 < events.size() ? Optional.of(events.get(k + 1).since()) : Optional.empty();
+            head.ifPresent(one -> view.events(one).stream().filter(act -> OF_PARTS.contains(act.event().kind()))
+                .filter(act -> act.since().compareTo(event.since()) >= 0 && until.map(next -> act.since().compareTo(next) < 0)
+                    .orElse(true) || act.event().job().isPresent() && act.event().job().equals(event.event().job()))
+                .forEach(theirs::add));
         }
-        return parts;
+        return List.copyOf(theirs);
     }
 
     private TimelineEntry entry(Thing club, KeptEvent event) {
@@ -160,13 +181,11 @@ public final class ClubHistory {
     private void note(Thing club, KeptEvent event) {
         List<String> changed = new ArrayList<>();
         if (!event.thing().equals(club)) {
-            changed.add(words(club, event).replaceAll(" by [^:]*", ""));
-        }
-        for (Map.Entry<String, String> fact : event.event().facts().entrySet()) {
-            String earlier = event.thing().equals(club) ? known.put(fact.getKey(), fact.getValue()) : fact.getValue();
-            if (earlier != null && !earlier.equals(fact.getValue())) {
-                changed.add(HistoryWords.name(fact.getKey()) + " " + (fact.getValue().isEmpty() ? "off" : fact.getValue()));
-            }
+            changed.add(words(club, event));
+        } else {
+            Map<String, String> facts = event.event().facts();
+            SHOWN.stream().filter(name -> facts.containsKey(name) && known.containsKey(name)
+                && !amount(facts.get(name)).equals(amount(known.get(name)))).forEach(name -> changed.add(said(name, facts.get(name))));
         }
         if (!changed.isEmpty()) {
             interventions.add(new Intervention(time(event.since()), String.join(", ", changed)));
@@ -184,8 +203,8 @@ public final class ClubHistory {
 
     private Optional<ValueCorrection> correction(KeptReading wrong, KeptReading right) {
         KeptEvent in = correctedIn.get(wrong.id());
-        return ReadColumn.of(wrong.read().quantity()).map(column -> new ValueCorrection(column.quantity(),
-            wrong.read().value().orElse(0), time(in.entry().at()), right.read().note().orElse("")));
+        return ReadColumn.of(wrong.read().quantity()).filter(column -> wrong.read().value().isPresent()).map(column -> new ValueCorrection(column.quantity(),
+            wrong.read().value().orElseThrow(), time(in.entry().at()), right.read().note().orElse("")));
     }
 
     private BenchTime time(Moment moment) {
@@ -193,17 +212,39 @@ public final class ClubHistory {
             : BenchTime.at(LocalDateTime.ofInstant(Instant.parse(moment.text()), book.zone()));
     }
 
-    private static String words(Thing club, KeptEvent event) {
-        List<String> words = new ArrayList<>();
-        event.event().facts().forEach((name, text) -> {
-            if (!text.isEmpty()) {
-                words.add(HistoryWords.name(name) + " " + text);
-            }
-        });
-        event.event().words().ifPresent(words::add);
+    private String words(Thing club, KeptEvent event) {
+        if (!event.thing().equals(club)) {
+            return "%s %s%s%s%s".formatted(event.thing().name(), event.event().kind().word(), HistoryWords.bends(event.event().facts()),
+                event.event().job().map(job -> " for job " + job.tag()).orElse(""),
+                event.event().words().map(words -> ": " + words).orElse(""));
+        }
+        Map<String, String> news = new TreeMap<>(event.event().facts());
         Optional<String> by = event.readings().stream().map(KeptReading::read).map(NewReading::by).flatMap(Optional::stream)
-            .findFirst().or(() -> event.entry().by());
-        return "%s%s%s%s".formatted(event.thing().equals(club) ? "" : event.thing().name() + " ", event.event().kind().word(),
-            by.map(name -> " by " + name).orElse(""), words.isEmpty() ? "" : ": " + String.join(", ", words));
+            .findFirst().or(() -> Optional.ofNullable(news.get("measured_by"))).or(() -> event.entry().by());
+        List<String> words = new ArrayList<>();
+        for (String name : SHOWN) {
+            String text = news.get(name);
+            if (text != null && !amount(text).equals(amount(known.getOrDefault(name, "")))) {
+                words.add(said(name, text));
+            }
+        }
+        known.putAll(news);
+        event.event().words().ifPresent(words::add);
+        return "%s%s%s%s".formatted(event.event().kind() == EventKind.RECEIVED ? "came into the book" : event.event().kind().word(),
+            by.map(name -> " by " + name).orElse(""), event.event().job().map(job -> " for job " + job.tag()).orElse(""),
+            words.isEmpty() ? "" : ": " + String.join(", ", words));
+    }
+
+    /** None of something is said only where there was some. */
+    private static String amount(String text) {
+        return text.equals("0") ? "" : text;
+    }
+
+    private static String said(String name, String text) {
+        return switch (name) {
+            case "player", "category", "state" -> text.isEmpty() ? "no " + name : text;
+            case "hand" -> text + "-handed";
+            default -> ColumnText.fact(name, text);
+        };
     }
 }

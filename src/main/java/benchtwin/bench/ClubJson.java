@@ -26,6 +26,7 @@ public final class ClubJson {
         club.facts().forEach(facts::put);
         root.set("measures", values(club.values()));
         root.set("should", values(club.accepted()));
+        root.set("unread", Json.texts(club.unread().stream().map(Quantity::word).toList()));
         root.set("notes", Json.texts(club.notes()));
         return done(root);
     }

@@ -6,6 +6,7 @@ import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
 import benchtwin.club.LengthMethod;
 import benchtwin.club.Quantity;
+import benchtwin.club.QuantityText;
 import benchtwin.mechanics.RulesLength;
 import benchtwin.mechanics.WoodLoft;
 import java.util.ArrayList;
@@ -103,10 +104,15 @@ final class ClubValues {
             String one = a.condition().get(name);
             String other = b.condition().get(name);
             if (one != null && other != null && !one.equals(other)) {
-                return Optional.of("%s was read with %s %s and with %s %s".formatted(quantity.word().replace('-', ' '),
-                    HistoryWords.name(name), one, HistoryWords.name(name), other));
+                return Optional.of("%s was read %s and %s, and cannot be carried from one to the other".formatted(
+                    QuantityText.name(quantity), how(name, one), how(name, other)));
             }
         }
         return Optional.empty();
+    }
+
+    private static String how(String name, String text) {
+        String words = ColumnText.condition(Map.of(name, text));
+        return name.equals("clamp_mm") ? "with " + words : words;
     }
 }

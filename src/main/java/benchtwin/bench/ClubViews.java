@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Shows what the book knows of players' clubs, today or on another day, alone or side by side. */
@@ -52,10 +53,11 @@ public final class ClubViews {
      * @param facts    what is known of it, by name
      * @param values   what it measures
      * @param accepted what it measured when it was last as it should be
+     * @param unread   what was moved by work and not read since
      * @param notes    notes on it
      */
     public record Club(String tag, Map<String, String> facts, Map<Quantity, ReadValue> values,
-                       Map<Quantity, ReadValue> accepted, List<String> notes) {
+                       Map<Quantity, ReadValue> accepted, Set<Quantity> unread, List<String> notes) {
 
         /**
          * Something known of it.
@@ -101,11 +103,18 @@ public final class ClubViews {
         return book.read(view -> {
             Thing club = OpenBook.need(view, ThingKind.CLUB, tag);
             State state = state(book, view, club, when);
-            Optional<Category> category = category(state);
-            return new Club(club.tag(), state.facts(), values(book, ClubValues.of(state.readings())),
-                values(book, state.accepted().map(accepted -> ClubValues.of(accepted.readings())).orElse(Map.of())),
-                view.notes(club).stream().map(Note::text).toList());
+            Map<String, String> facts = new TreeMap<>(state.facts());
+            facts.keySet().removeIf(ClubReadings::isMark);
+            return new Club(club.tag(), facts, values(book, ClubValues.of(ClubReadings.current(state))),
+                values(book, state.accepted().map(accepted -> ClubValues.of(ClubReadings.accepted(accepted))).orElse(Map.of())),
+                ClubReadings.unread(state), notes(book, view, club, when));
         });
+    }
+
+    /** Notes as they were known on the day. */
+    private static List<String> notes(OpenBook book, BookView view, Thing club, When when) {
+        return view.notes(club).stream().filter(note -> when.knownNow() || when.on().map(day ->
+            !note.entry().at().day(book.zone()).isAfter(day)).orElse(true)).map(Note::text).toList();
     }
 
     private static State state(OpenBook book, BookView view, Thing club, When when) throws BookProblem {
@@ -146,18 +155,22 @@ public final class ClubViews {
             Thing other = OpenBook.need(view, ThingKind.CLUB, b);
             State first = state(book, view, one, whenA);
             State second = state(book, view, other, whenB);
-            Map<Quantity, ClubValues.Value> left = ClubValues.carried(ClubValues.of(first.readings()), category(first));
-            Map<Quantity, ClubValues.Value> right = ClubValues.carried(ClubValues.of(second.readings()), category(second));
+            Map<Quantity, ClubValues.Value> left = measured(first);
+            Map<Quantity, ClubValues.Value> right = measured(second);
             List<String> remarks = new ArrayList<>();
             GaugeReference gauges = GaugeReference.of(view);
             Map<Quantity, ValueComparison> values = compared(left, right, tolerances, gauges, remarks);
             if (values.isEmpty()) {
-                throw new BookProblem("neither %s nor %s was read, so there is nothing to compare".formatted(
+                throw new BookProblem(!remarks.isEmpty() ? String.join("; ", remarks) : "neither %s nor %s was read, so there is nothing to compare".formatted(
                     label(one, whenA), label(other, whenB)));
             }
             remarks.addAll(gauges.remarks());
             return new Compared(new SideBySide(label(one, whenA), label(other, whenB), values), facts(first, second), remarks);
         });
+    }
+
+    private static Map<Quantity, ClubValues.Value> measured(State club) {
+        return ClubValues.carried(ClubValues.of(ClubReadings.current(club)), category(club));
     }
 
     static Map<Quantity, ValueComparison> compared(Map<Quantity, ClubValues.Value> left, Map<Quantity, ClubValues.Value> right,

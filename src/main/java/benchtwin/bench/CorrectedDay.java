@@ -39,27 +39,28 @@ final class CorrectedDay {
             });
     }
 
-    /** A reading the row has: nothing to do when it is the same, a correction or a late reading otherwise. */
+    /** A reading the row gives anew: nothing to do when it is the same, a correction or a late reading otherwise. */
     void holds(NewReading read, List<String> words) {
         KeptReading old = now.get(read.quantity());
+        String name = ColumnText.name(read.quantity());
+        String value = ColumnText.value(read.quantity(), read.value().orElseThrow());
         if (old == null) {
             late.add(read);
-            words.add("%s %s, not read before".formatted(HistoryWords.name(read.quantity()),
-                Json.rounded(read.value().orElseThrow())));
+            words.add("%s %s, not read before".formatted(name, value));
         } else if (!old.read().value().equals(read.value()) || !old.read().condition().equals(read.condition())) {
             corrections.add(read.correcting(old.id(), WHY));
-            words.add("%s %s → %s".formatted(HistoryWords.name(read.quantity()), old.read().value().isPresent()
-                ? Double.toString(Json.rounded(old.read().value().getAsDouble())) : "taken back",
-                Json.rounded(read.value().orElseThrow())));
+            words.add("%s %s → %s".formatted(name, old.read().value().isPresent()
+                ? ColumnText.value(read.quantity(), old.read().value().getAsDouble()) : "taken back", value));
         }
     }
 
-    /** Readings the row no longer has are taken back. */
-    void holdsNoMore(List<String> columns, List<String> words) {
-        now.values().stream().filter(old -> !columns.contains(old.read().quantity()) && old.read().value().isPresent())
+    /** Readings of cells that were emptied are taken back. */
+    void holdsNoMore(List<String> blanked, List<String> words) {
+        now.values().stream().filter(old -> blanked.contains(old.read().quantity()) && old.read().value().isPresent())
             .forEach(old -> {
                 corrections.add(old.read().takingBack(old.id(), WHY));
-                words.add("%s taken back".formatted(HistoryWords.name(old.read().quantity())));
+                words.add("%s %s taken back".formatted(ColumnText.name(old.read().quantity()),
+                    ColumnText.value(old.read().quantity(), old.read().value().getAsDouble())));
             });
     }
 

@@ -11,27 +11,20 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.TreeMap;
 
-/** What befell a thing, in one line. */
+/** What befell a part, in one line. */
 final class HistoryWords {
 
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
-    /** Facts the line says by other words, or that nobody reads. */
-    private static final Set<String> SAID = Set.of("plan", "retired_why", "called_off_why");
 
     private HistoryWords() {
     }
 
     static String of(OpenBook book, KeptEvent event) {
-        List<String> parts = new ArrayList<>();
-        event.event().facts().entrySet().stream().filter(fact -> !SAID.contains(fact.getKey())).forEach(fact ->
-            parts.add(fact(event.event().kind(), fact)));
-        event.readings().forEach(reading -> parts.add(reading(reading)));
-        event.event().words().ifPresent(parts::add);
-        return "%s  %s%s%s%s".formatted(when(book, event.since()), event.event().kind().word(),
-            event.event().job().map(job -> " for job " + job.tag()).orElse(""),
-            parts.isEmpty() ? "" : ": " + String.join(", ", parts), event.entry().by().map(by -> " (" + by + ")").orElse(""));
+        String words = event.event().words().map(text -> ": " + text).orElse("");
+        return "%s  %s%s%s".formatted(when(book, event.since()), what(event), words,
+            event.entry().by().map(by -> " (" + by + ")").orElse(""));
     }
 
     /** A day, or a day with hour and minute where those are known, in the workshop's zone. */
@@ -40,29 +33,80 @@ final class HistoryWords {
             : LocalDateTime.ofInstant(Instant.parse(moment.text()), book.zone()).format(MINUTES);
     }
 
-    private static String fact(EventKind kind, Map.Entry<String, String> fact) {
-        String name = name(fact.getKey());
-        if (fact.getValue().isEmpty()) {
-            return "no " + name;
-        }
-        return switch (kind) {
-            case MOVED, COUNTED -> fact.getValue();
-            case PROMISED -> fact.getKey().equals("whom") ? "to " + fact.getValue() : fact.getValue() + " of it";
-            case BUILT_IN -> "into " + fact.getValue();
-            default -> name + " " + fact.getValue();
+    private static String what(KeptEvent event) {
+        Map<String, String> facts = new TreeMap<>(event.event().facts());
+        String job = event.event().job().map(one -> " for job " + one.tag()).orElse("");
+        return switch (event.event().kind()) {
+            case RECEIVED -> "came into the book" + (event.readings().isEmpty() ? "" : ", with " + count(event.readings()));
+            case MOVED -> "moved to " + facts.getOrDefault("place", "a place not given");
+            case COUNTED -> "counted: " + facts.getOrDefault("count", "?");
+            case PROMISED -> "promised to " + whom(event) + (facts.getOrDefault("count", "1").equals("1") ? ""
+                : " (" + facts.get("count") + " of them)");
+            case RELEASED -> "no longer promised to " + event.event().job().map(one -> "job " + one.tag())
+                .orElse(facts.getOrDefault("whom", "anybody"));
+            case PULLED -> (event.thing().kind().isCounted() ? "one came out of a club" : "pulled")
+                + job + (facts.isEmpty() ? "" : ": " + facts(facts));
+            case BUILT_IN -> (event.thing().kind().isCounted() ? "one " : "") + "built into %s%s".formatted(facts.getOrDefault("club", "a club"), job);
+            case RETIRED -> "retired" + (event.event().words().isPresent() ? ""
+                : ": " + facts.getOrDefault("retired_why", "no reason given"));
+            case RETURNED -> "back in stock";
+            case BENT -> "bent%s%s".formatted(bends(facts), job);
+            case CORRECTED -> "corrected: " + readings(event);
+            default -> other(event, facts, job);
         };
+    }
+
+    private static String other(KeptEvent event, Map<String, String> facts, String job) {
+        List<String> parts = new ArrayList<>();
+        if (!facts.isEmpty()) {
+            parts.add(facts(facts));
+        }
+        if (!event.readings().isEmpty()) {
+            parts.add(readings(event));
+        }
+        return event.event().kind().word() + job + (parts.isEmpty() ? "" : ": " + String.join(", ", parts));
+    }
+
+    private static String facts(Map<String, String> facts) {
+        return String.join(", ", facts.entrySet().stream().map(fact -> ColumnText.fact(fact.getKey(), fact.getValue())).toList());
+    }
+
+    private static String whom(KeptEvent event) {
+        String whom = event.event().facts().getOrDefault("whom", "");
+        return event.event().job().map(one -> "job " + one.tag() + (whom.isEmpty() ? "" : ", " + whom)).orElse(whom);
+    }
+
+    /** Bends in words: {@code 0.50° upright, 0.30° forward}. */
+    static String bends(Map<String, String> facts) {
+        List<String> bends = new ArrayList<>();
+        for (String direction : List.of("upright", "flat", "forward", "back")) {
+            String name = "bent_%s_deg".formatted(direction);
+            if (facts.containsKey(name)) {
+                bends.add(ColumnText.value(name, facts.get(name)) + " " + direction);
+            }
+        }
+        return bends.isEmpty() ? "" : " " + String.join(", ", bends);
+    }
+
+    private static String count(List<KeptReading> readings) {
+        return readings.size() == 1 ? "reading " + readings.get(0).id()
+            : "%d readings (%d to %d)".formatted(readings.size(), readings.get(0).id(), readings.get(readings.size() - 1).id());
+    }
+
+    private static String readings(KeptEvent event) {
+        return String.join(", ", event.readings().stream().map(HistoryWords::reading).toList());
     }
 
     private static String reading(KeptReading kept) {
         NewReading read = kept.read();
-        String value = read.value().isPresent() ? Double.toString(read.value().getAsDouble()).replaceAll("\\.0$", "")
-            : "taken back";
-        String corrects = read.corrects().isPresent() ? " in place of reading " + read.corrects().getAsLong() : "";
-        return "%s %s%s [%d]".formatted(name(read.quantity()), value, corrects, kept.id());
-    }
-
-    /** A name in the file as people read it: {@code loft_deg} is {@code loft deg}. */
-    static String name(String name) {
-        return name.replace('_', ' ');
+        String name = ColumnText.name(read.quantity());
+        String note = read.note().isEmpty() || read.corrects().isPresent() ? "" : ", " + read.note().get();
+        if (read.corrects().isPresent()) {
+            return read.value().isPresent() ? "%s %s (reading %d) in place of reading %d".formatted(name,
+                ColumnText.value(read.quantity(), read.value().getAsDouble()), kept.id(), read.corrects().getAsLong())
+                : "%s, reading %d taken back".formatted(name, read.corrects().getAsLong());
+        }
+        return "%s %s (reading %d%s)".formatted(name, ColumnText.value(read.quantity(), read.value().orElseThrow()), kept.id(),
+            note);
     }
 }

@@ -3,10 +3,10 @@ package benchtwin.bench;
 import benchtwin.book.BookEntry;
 import benchtwin.book.BookProblem;
 import benchtwin.book.BookView;
+import benchtwin.book.CurrentReading;
 import benchtwin.book.EventKind;
 import benchtwin.book.JobActs;
 import benchtwin.book.KeptEvent;
-import benchtwin.book.Moment;
 import benchtwin.book.Note;
 import benchtwin.book.Standing;
 import benchtwin.book.State;
@@ -18,7 +18,9 @@ import benchtwin.club.Word;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +28,8 @@ import java.util.TreeMap;
 
 /** The jobs in the book: what is promised to whom by when. */
 public final class JobBook {
+
+    private static final int LONGEST_WORDS = 2000;
 
     /** What a job makes. */
     public enum What implements Word {
@@ -71,22 +75,23 @@ public final class JobBook {
      * @param status   waiting, planned, handed over or called off
      * @param steps    what its plan says to do
      * @param expected what each finished club should measure
+     * @param measured what was read of each when it was handed over
      * @param parts    what is promised to it, with where it lies
      * @param history  what was done, oldest first, with the day
      * @param notes    notes on it
      * @param words    what was said when it was taken on
      */
     public record Job(String number, String what, Optional<String> player, Optional<String> club, Optional<String> due,
-                      String status, List<String> steps, List<Expected> expected, List<PartInShort> parts,
+                      String status, List<String> steps, List<OfClub> expected, List<OfClub> measured, List<PartInShort> parts,
                       List<String> history, List<String> notes, Optional<String> words) {
     }
 
     /**
-     * What a finished club should measure.
+     * What a finished club should measure, or does.
      * @param club   its tag, or what the set calls it
      * @param values by quantity
      */
-    public record Expected(String club, Map<Quantity, Double> values) {
+    public record OfClub(String club, Map<Quantity, Double> values) {
     }
 
     /**
@@ -110,6 +115,9 @@ public final class JobBook {
      * @throws BadInput when the club or the day is not known
      */
     public static String add(OpenBook book, Order order) throws BadInput {
+        if (order.club().isEmpty() && order.player().isEmpty()) {
+            throw new BadInput("a job is for somebody: give the club with --club, or the player with --player");
+        }
         Map<String, String> facts = facts(order);
         return book.write("job add", entry -> {
             complete(entry, order, facts);
@@ -120,6 +128,10 @@ public final class JobBook {
     /** What is known of a job before the book is looked at. */
     static Map<String, String> facts(Order order) throws BadInput {
         Map<String, String> facts = new TreeMap<>(Map.of("what", order.what().word()));
+        if (order.words().length() > LONGEST_WORDS) {
+            throw new BadInput("what was said of the job has %d characters; expected at most %d, or a note: benchtwin note add job:12 "
+                .formatted(order.words().length(), LONGEST_WORDS) + "TEXT");
+        }
         if (order.due().isPresent()) {
             facts.put("due", due(order.due().get()));
         }
@@ -201,26 +213,47 @@ public final class JobBook {
         JobPlan plan = JobPlan.read(state).orElse(JobPlan.NONE);
         return new Job(job.thing().tag(), state.fact("what").orElse("job"), state.fact("player"), state.fact("club"),
             state.fact("due").map(due -> due.replace('T', ' ')), state.standing().word(), plan.steps(),
-            plan.clubs().stream().map(club -> new Expected(club.name(), club.predicted())).toList(), parts(view, job.thing()), events.stream().map(event -> history(book, event)).toList(),
+            plan.clubs().stream().map(club -> new OfClub(club.name(), club.predicted())).toList(), measured(view, job.thing()),
+            parts(view, job.thing()), events.stream().map(event -> history(book, event)).toList(),
             view.notes(job.thing()).stream().map(Note::text).toList(), events.get(0).event().words());
+    }
+
+    private static List<OfClub> measured(BookView view, Thing job) {
+        List<OfClub> measured = new ArrayList<>();
+        for (KeptEvent event : view.eventsFor(job)) {
+            if (event.event().kind() == EventKind.RECORDED && !event.readings().isEmpty()) {
+                Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
+                ClubValues.of(event.readings().stream().map(reading -> new CurrentReading(reading.id(), event.id(), event.since(),
+                    reading.read())).toList()).forEach((quantity, value) -> values.put(quantity, value.value()));
+                measured.add(new OfClub(event.thing().tag(), values));
+            }
+        }
+        return measured;
     }
 
     private static String history(OpenBook book, KeptEvent event) {
         String what = event.event().kind() == EventKind.RECEIVED ? "taken on" : event.event().kind().word();
-        return "%s  %s%s%s".formatted(day(book, event.entry().at()), what,
+        return "%s  %s%s%s".formatted(HistoryWords.when(book, event.entry().at()), what,
             event.entry().by().map(by -> " by " + by).orElse(""),
             event.event().words().map(words -> ": " + words).orElse(""));
     }
 
-    private static String day(OpenBook book, Moment moment) {
-        return moment.day(book.zone()).toString();
-    }
 
     private static List<PartInShort> parts(BookView view, Thing job) {
         return JobActs.promisedTo(view, job).stream().map(part -> new PartInShort(part.thing().kind().word(), part.thing().tag(),
             part.state().fact("place"), part.state().promises().stream()
                 .filter(promise -> promise.job().equals(Optional.of(job.tag()))).mapToInt(promise -> promise.count()).sum()))
             .toList();
+    }
+
+    /** A job that is neither done nor called off. */
+    static Thing needOpen(BookView view, String number) throws BookProblem {
+        Thing job = OpenBook.need(view, ThingKind.JOB, number);
+        State state = view.state(job);
+        if (!isOpen(new StateOf(job, state))) {
+            throw new BookProblem("%s is %s already".formatted(job.name(), state.standing().word()));
+        }
+        return job;
     }
 
     static boolean isOpen(StateOf job) {

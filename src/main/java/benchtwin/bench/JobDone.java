@@ -5,13 +5,13 @@ import benchtwin.book.BookProblem;
 import benchtwin.book.ClubActs;
 import benchtwin.book.EventKind;
 import benchtwin.book.JobActs;
+import benchtwin.book.Moment;
 import benchtwin.book.NewEvent;
 import benchtwin.book.NewReading;
-import benchtwin.book.PartActs;
-import benchtwin.book.Standing;
 import benchtwin.book.State;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
+import benchtwin.club.ClubState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,26 +24,35 @@ import java.util.TreeMap;
  */
 public final class JobDone {
 
-    private static final Map<String, String> AMOUNTS = Map.of("tapeG", "tape_g", "meltG", "melt_g", "tipWeightG", "tip_weight_g");
-    private static final Map<String, String> CUTS = Map.of("tipCutMm", "tip_cut_mm", "buttCutMm", "butt_cut_mm");
+    private static final List<String> HEAD_MASSES = List.of("tape_g", "melt_g");
+    private static final Map<String, String> AMOUNTS = Map.of("tape_g", "tapeG", "melt_g", "meltG", "tip_weight_g", "tipWeightG");
 
     /**
      * How it came out.
-     * @param sitting  what the club measures now
-     * @param as       the tag of the club that was built, where the plan makes a new one
-     * @param facts    what was done otherwise than planned, by name
-     * @param oldCracked whether the old head is cracked
-     * @param words    anything else
+     * @param sitting    what the club measures now
+     * @param as         the tag of the club that was built, where it is a new one; of several, what their tags begin with
+     * @param facts      what was done otherwise than planned, by name
+     * @param state      in play, backup and so on, where it is said
+     * @param oldCracked whether the head that came off is cracked
+     * @param oldBroken  whether the shaft that came out is broken
      */
-    public record Result(Sitting sitting, Optional<String> as, Map<String, String> facts, boolean oldCracked, String words) {
+    public record Result(Sitting sitting, Optional<String> as, Map<String, String> facts, Optional<ClubState> state,
+                         boolean oldCracked, boolean oldBroken) {
+
+        boolean saysNothing() {
+            return sitting.values().isEmpty() && facts.isEmpty() && state.isEmpty() && !oldCracked && !oldBroken;
+        }
     }
 
+    private final OpenBook book;
     private final BookEntry entry;
     private final Thing job;
     private final Result result;
     private final List<String> remarks = new ArrayList<>();
+    private final List<String> gripless = new ArrayList<>();
 
-    private JobDone(BookEntry entry, Thing job, Result result) {
+    private JobDone(OpenBook book, BookEntry entry, Thing job, Result result) {
+        this.book = book;
         this.entry = entry;
         this.job = job;
         this.result = result;
@@ -59,8 +68,7 @@ public final class JobDone {
      */
     public static List<String> handOver(OpenBook book, String number, Result result) throws BadInput {
         return book.write("job done", entry -> {
-            Thing job = OpenBook.need(entry, ThingKind.JOB, number);
-            JobDone done = new JobDone(entry, job, result);
+            JobDone done = new JobDone(book, entry, JobBook.needOpen(entry, number), result);
             done.run();
             return done.remarks;
         });
@@ -68,111 +76,176 @@ public final class JobDone {
 
     private void run() throws BookProblem {
         State state = entry.state(job);
-        Optional<JobPlan> plan = JobPlan.read(state);
-        if (plan.isEmpty()) {
-            measured(state);
+        List<JobPlan.Club> clubs = JobPlan.read(state).orElse(JobPlan.NONE).clubs();
+        if (clubs.isEmpty()) {
+            unplanned(state);
+        } else if (clubs.size() == 1) {
+            built(state, clubs.get(0));
         } else {
-            List<JobPlan.Club> clubs = plan.get().clubs();
-            for (JobPlan.Club club : clubs) {
-                built(state, club, clubs.size() == 1);
-            }
+            several(state, clubs);
         }
-        new JobActs(entry).handOver(job, Map.of(), result.words());
+        if (!gripless.isEmpty()) {
+            remarks.add("Which grip went on %s is not known; enter it with benchtwin club record %s --grip TAG".formatted(
+                String.join(", ", gripless), gripless.get(0)));
+        }
+        new JobActs(entry).handOver(job, Map.of(), result.sitting().note().orElse(""));
     }
 
     /** A job without a plan: what was read and changed is the club's. */
-    private void measured(State state) throws BookProblem {
+    private void unplanned(State state) throws BookProblem {
         Optional<String> tag = state.fact("club");
-        boolean nothing = result.sitting().values().isEmpty() && result.facts().isEmpty();
+        if (result.as().isPresent()) {
+            throw new BookProblem("%s has no plan, so it makes no new club: leave out --as, or enter it with benchtwin club add"
+                .formatted(job.name()));
+        }
         if (tag.isEmpty()) {
-            if (!nothing) {
-                throw new BookProblem("%s has neither a plan nor a club, so nothing can be entered of one".formatted(job.name()));
+            if (!result.saysNothing()) {
+                throw new BookProblem("%s has neither a plan nor a club, so nothing can be entered of one; leave out the readings, "
+                    .formatted(job.name()) + "and enter them with benchtwin club record");
             }
             return;
         }
         Thing club = OpenBook.need(entry, ThingKind.CLUB, tag.get());
-        if (nothing) {
-            remarks.add("%s was handed over unmeasured; what it measures now is not known".formatted(club.name()));
+        Map<String, String> before = entry.state(club).facts();
+        if (result.saysNothing()) {
+            remarks.add("%s was handed over unmeasured; what it measures is as last read".formatted(club.name()));
             return;
         }
-        record(club, new TreeMap<>(result.facts()), ClubBook.readings(entry, club, result.sitting()));
+        Map<String, String> facts = new TreeMap<>(result.facts());
+        result.state().ifPresent(now -> facts.put("state", now.word()));
+        record(club, before, facts, ClubBook.readings(entry, club, result.sitting(), facts));
+        new CameOff(entry, club, before, remarks).retire(result.oldCracked(), result.oldBroken());
     }
 
-    private void built(State state, JobPlan.Club plan, boolean only) throws BookProblem {
-        Optional<Thing> known = entry.thing(ThingKind.CLUB, only ? result.as().orElse(plan.name()) : plan.name());
-        boolean fresh = only ? result.as().isPresent() && known.isEmpty() : known.isEmpty();
-        Thing club = fresh ? newClub(state, plan, only) : known.orElseThrow(() -> new BookProblem(
-            "%s makes a new club; say its tag with --as TAG".formatted(job.name())));
-        Map<String, String> before = fresh ? Map.of() : entry.state(club).facts();
+    /** A set: each club is new, and read on its own afterwards. */
+    private void several(State state, List<JobPlan.Club> clubs) throws BookProblem {
+        if (!new Result(result.sitting(), Optional.empty(), result.facts(), result.state(), result.oldCracked(), result.oldBroken())
+            .saysNothing()) {
+            throw new BookProblem("%s makes %d clubs: hand it over without readings and parts, then enter each club's with benchtwin "
+                .formatted(job.name(), clubs.size()) + "club record");
+        }
+        List<String> tags = new ArrayList<>();
+        for (JobPlan.Club plan : clubs) {
+            Thing club = newClub(state, plan, "%s-%s".formatted(result.as().orElse("job" + job.tag()), plan.name()));
+            tags.add(club.tag());
+            finish(club, plan, Map.of(), facts(plan, Map.of(), ClubState.IN_PLAY.word()), List.of());
+        }
+        remarks.add("New in the book, and not read yet: %s".formatted(String.join(", ", tags)));
+    }
+
+    private void built(State state, JobPlan.Club plan) throws BookProblem {
+        Optional<Thing> club = existing(plan);
+        if (club.isPresent()) {
+            Map<String, String> before = entry.state(club.get()).facts();
+            Map<String, String> facts = facts(plan, before, soundAgain(before));
+            finish(club.get(), plan, before, facts, ClubBook.readings(entry, club.get(), result.sitting(), facts));
+            new CameOff(entry, club.get(), before, remarks).retire(result.oldCracked(), result.oldBroken());
+            return;
+        }
+        if (result.oldCracked() || result.oldBroken()) {
+            throw new BookProblem("%s makes a new club, so nothing came off an old one: leave out %s".formatted(job.name(),
+                result.oldCracked() ? "--old-cracked" : "--old-broken"));
+        }
+        Thing fresh = newClub(state, plan, result.as().orElseThrow());
+        Optional<Thing> twin = entry.thing(ThingKind.CLUB, plan.name());
+        boolean spare = twin.filter(one -> soundAgain(entry.state(one).facts()).equals(entry.state(one).fact("state").orElse("")))
+            .isPresent();
+        Map<String, String> facts = facts(plan, Map.of(), spare ? ClubState.BACKUP.word() : ClubState.IN_PLAY.word());
+        finish(fresh, plan, Map.of(), facts, ClubBook.readings(entry, fresh, result.sitting(), facts));
+    }
+
+    /** The club the plan changes; empty where it makes a new one. */
+    private Optional<Thing> existing(JobPlan.Club plan) throws BookProblem {
+        Optional<Thing> planned = entry.thing(ThingKind.CLUB, plan.name());
+        Map<String, String> parts = planned.map(club -> entry.state(club).facts()).orElse(Map.of());
+        boolean keeps = List.of("head", "shaft").stream().anyMatch(part ->
+            plan.build().get(part).equals(parts.get(part)));
+        if (result.as().isEmpty()) {
+            if (!keeps) {
+                throw new BookProblem("%s makes a new club; say its tag with --as TAG%s".formatted(job.name(), planned.isEmpty() ? ""
+                    : " (--as %s lets it take the place of the old one)".formatted(plan.name())));
+            }
+            return planned;
+        }
+        Optional<Thing> named = entry.thing(ThingKind.CLUB, result.as().get());
+        if (named.isPresent() && !named.equals(planned)) {
+            throw new BookProblem("%s is in the book already, %s; expected a tag that is not".formatted(named.get().name(),
+                entry.state(named.get()).fact("player").map(player -> player + "'s").orElse("nobody's")));
+        }
+        if (named.isEmpty() && keeps) {
+            throw new BookProblem("%s keeps a part of %s, so that is the club it makes: leave out --as".formatted(job.name(),
+                plan.name()));
+        }
+        return named;
+    }
+
+    /** In play again what was damaged; any other club as it was. */
+    private static String soundAgain(Map<String, String> before) {
+        String state = before.getOrDefault("state", ClubState.IN_PLAY.word());
+        boolean sound = java.util.Arrays.stream(ClubState.values()).anyMatch(one -> one.word().equals(state) && one.isSound());
+        return sound ? state : ClubState.IN_PLAY.word();
+    }
+
+    /** What the club is made of now: as planned, but for what was done otherwise. */
+    private Map<String, String> facts(JobPlan.Club plan, Map<String, String> before, String state) {
         Map<String, String> facts = new TreeMap<>(plan.build());
-        facts.put("state", "in play");
-        AMOUNTS.forEach((amount, fact) -> {
-            double more = plan.amounts().getOrDefault(amount, 0.0);
-            if (more != 0) {
-                facts.put(fact, plain(Double.parseDouble(before.getOrDefault(fact, "0")) + more));
+        if (!before.isEmpty() && before.getOrDefault("tape_layers", "1").equals(facts.getOrDefault("tape_layers", "1"))) {
+            facts.remove("tape_layers");
+        }
+        for (String gone : List.of("sleeve", "setting")) {
+            if (before.containsKey(gone) && !plan.build().containsKey(gone)) {
+                facts.put(gone, "");
+            }
+        }
+        if (before.containsKey("grip") && plan.joins().anyGrip()) {
+            facts.put("grip", "");
+        }
+        facts.put("state", result.state().map(ClubState::word).orElse(state));
+        AMOUNTS.forEach((fact, amount) -> {
+            String holder = HEAD_MASSES.contains(fact) ? "head" : "shaft";
+            boolean same = plan.build().get(holder).equals(before.get(holder));
+            double now = (same ? Double.parseDouble(before.getOrDefault(fact, "0")) : 0) + plan.amounts().getOrDefault(amount, 0.0);
+            if (before.containsKey(fact) || now != 0) {
+                facts.put(fact, DoneWork.plain(now));
             }
         });
-        facts.putAll(only ? result.facts() : Map.of());
-        worked(plan, facts);
-        List<NewReading> readings = only ? ClubBook.readings(entry, club, result.sitting()) : List.of();
-        if (readings.isEmpty()) {
-            remarks.add("%s was handed over unmeasured; what it measures is not known until it is read".formatted(club.name()));
+        facts.putAll(result.facts());
+        return facts;
+    }
+
+    private void finish(Thing club, JobPlan.Club plan, Map<String, String> before, Map<String, String> facts,
+                        List<NewReading> readings) throws BookProblem {
+        if (plan.joins().anyGrip() && facts.getOrDefault("grip", "").isEmpty()) {
+            gripless.add(club.tag());
         }
-        String oldHead = before.get("head");
-        record(club, facts, readings);
-        if (result.oldCracked() && oldHead != null && !oldHead.equals(facts.get("head"))) {
-            Optional<Thing> head = entry.thing(ThingKind.HEAD, oldHead);
-            if (head.isPresent() && entry.state(head.get()).standing() != Standing.RETIRED) {
-                new PartActs(entry).retire(head.get(), true, "");
-            }
+        DoneWork work = new DoneWork(entry, job, club, plan, facts);
+        work.before(before);
+        record(club, before, work.marked(facts, readings), readings);
+        work.after(before, readings);
+        if (readings.isEmpty() && result.as().isEmpty()) {
+            remarks.add("%s was handed over unmeasured; what the work moved is not known until it is read".formatted(club.name()));
         }
     }
 
-    private Thing newClub(State state, JobPlan.Club plan, boolean only) throws BookProblem {
+    private Thing newClub(State state, JobPlan.Club plan, String tag) throws BookProblem {
         Map<String, String> lasting = new TreeMap<>();
         state.fact("player").ifPresent(player -> lasting.put("player", player));
-        Thing head = OpenBook.need(entry, ThingKind.HEAD, plan.build().get("head"));
+        Thing head = OpenBook.need(entry, ThingKind.HEAD, result.facts().getOrDefault("head", plan.build().get("head")));
         for (String name : List.of("category", "number", "hand")) {
             entry.state(head).fact(name).ifPresent(text -> lasting.put(name, text));
         }
-        String tag = only ? result.as().orElseThrow() : "%s-%s".formatted(job.tag(), plan.name());
-        return entry.add(ThingKind.CLUB, tag, NewEvent.of(EventKind.RECEIVED).with(lasting).of(job));
+        return entry.add(ThingKind.CLUB, tag, at(NewEvent.of(EventKind.RECEIVED).with(lasting).of(job)));
     }
 
-    private void record(Thing club, Map<String, String> facts, List<NewReading> readings) throws BookProblem {
-        NewEvent event = NewEvent.of(EventKind.RECORDED).with(facts).reading(readings).of(job);
-        String note = result.sitting().note().orElse("");
-        remarks.addAll(new ClubActs(entry).enter(club, event.saying(note)));
+    private void record(Thing club, Map<String, String> before, Map<String, String> facts, List<NewReading> readings)
+        throws BookProblem {
+        ClubBook.refuseBackdated(book, entry, club, result.sitting());
+        SleeveTin.leaveAlone(entry, club, before, facts, Optional.of(job), result.sitting().on().map(Moment::on));
+        NewEvent event = at(NewEvent.of(EventKind.RECORDED).with(facts).reading(readings).of(job));
+        remarks.addAll(new ClubActs(entry).enter(club, event.saying(result.sitting().note().orElse(""))));
     }
 
-    /** What was cut and bent goes into the records of shaft and head. */
-    private void worked(JobPlan.Club plan, Map<String, String> facts) throws BookProblem {
-        Optional<Thing> shaft = entry.thing(ThingKind.SHAFT, facts.getOrDefault("shaft", ""));
-        Map<String, String> cut = new TreeMap<>();
-        if (shaft.isPresent()) {
-            Map<String, String> known = entry.state(shaft.get()).facts();
-            CUTS.forEach((amount, fact) -> {
-                double more = plan.amounts().getOrDefault(amount, 0.0);
-                if (more != 0) {
-                    cut.put(fact, plain(Double.parseDouble(known.getOrDefault(fact, "0")) + more));
-                }
-            });
-            if (!cut.isEmpty()) {
-                entry.add(shaft.get(), NewEvent.of(EventKind.DESCRIBED).with(cut).of(job).saying("cut"));
-            }
-        }
-        Optional<Thing> head = entry.thing(ThingKind.HEAD, facts.getOrDefault("head", ""));
-        double upright = plan.amounts().getOrDefault("tiltUprightDeg", 0.0);
-        double forward = plan.amounts().getOrDefault("tiltForwardDeg", 0.0);
-        if (head.isPresent() && (upright != 0 || forward != 0)) {
-            Map<String, String> bent = new TreeMap<>();
-            bent.put(upright > 0 ? "bent_upright_deg" : "bent_flat_deg", plain(Math.abs(upright)));
-            bent.put(forward > 0 ? "bent_forward_deg" : "bent_back_deg", plain(Math.abs(forward)));
-            entry.add(head.get(), NewEvent.of(EventKind.BENT).with(bent).of(job).saying("as planned"));
-        }
-    }
-
-    private static String plain(double value) {
-        return java.math.BigDecimal.valueOf(Json.rounded(value)).stripTrailingZeros().toPlainString();
+    private NewEvent at(NewEvent event) {
+        return result.sitting().on().map(day -> event.at(Moment.on(day))).orElse(event);
     }
 }

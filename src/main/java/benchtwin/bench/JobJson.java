@@ -44,12 +44,8 @@ public final class JobJson {
         node.put("status", job.status());
         job.words().ifPresent(words -> node.put("words", words));
         node.set("steps", Json.texts(job.steps()));
-        ArrayNode expected = node.putArray("expected");
-        job.expected().forEach(one -> {
-            ObjectNode club = Json.quantities(one.values());
-            club.put("club", one.club());
-            expected.add(club);
-        });
+        node.set("expected", clubs(job.expected()));
+        node.set("measured", clubs(job.measured()));
         ArrayNode parts = node.putArray("parts");
         job.parts().forEach(part -> {
             ObjectNode one = parts.addObject();
@@ -59,5 +55,16 @@ public final class JobJson {
         node.set("history", Json.texts(job.history()));
         node.set("notes", Json.texts(job.notes()));
         return node;
+    }
+
+    private static ArrayNode clubs(List<JobBook.OfClub> clubs) {
+        ArrayNode array = Json.MAPPER.createArrayNode();
+        clubs.forEach(one -> {
+            ObjectNode club = Json.object();
+            club.put("club", one.club());
+            club.setAll(Json.quantities(one.values()));
+            array.add(club);
+        });
+        return array;
     }
 }

@@ -1,19 +1,15 @@
 package benchtwin.bench;
 
 import benchtwin.book.State;
-import benchtwin.club.Grip;
+import benchtwin.club.AngleReading;
 import benchtwin.club.Quantity;
 import benchtwin.club.Sleeve;
 import benchtwin.club.Step;
+import benchtwin.club.StepKind;
 import benchtwin.match.Ranked;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,47 +24,101 @@ record JobPlan(List<Club> clubs) {
     /** No plan yet. */
     static final JobPlan NONE = new JobPlan(List.of());
     private static final String FACT = "plan";
+    /** How the words of the step begin that mounts a grip of which only the model is said. */
+    private static final String ANY_GRIP = "Mount a grip like";
 
     JobPlan {
         clubs = List.copyOf(clubs);
     }
 
     /**
-     * The plan of one club.
-     * @param name      the club's tag, or what the set calls it
-     * @param build     its parts and setting, by name as a club's facts have them
-     * @param steps     what to do, in bench words
-     * @param amounts   how much of what is cut, added, bent in all
-     * @param weights   tags of weights that go in
-     * @param predicted what it should measure
-     * @param miss      distance from the target, in tolerances
+     * A weight that goes in.
+     * @param tag   its tag
+     * @param moreG what it makes heavier, in place of the one it takes the place of, g; below 0 for lighter
      */
-    record Club(String name, Map<String, String> build, List<String> steps, Map<String, Double> amounts, List<String> weights,
-                Map<Quantity, Double> predicted, double miss) {
+    record WeightIn(String tag, double moreG) {
+    }
+
+    /**
+     * How the parts come together, as far as the record of parts changes by it.
+     * @param sleeveFromTin whether the sleeve is one of those in the tin, bonded on for this
+     * @param tipOut        whether the shaft is pulled out of what it is in
+     * @param anyGrip       whether a grip goes on of which only the model is said
+     */
+    record Joins(boolean sleeveFromTin, boolean tipOut, boolean anyGrip) {
+    }
+
+    /**
+     * The plan of one club.
+     * @param name        the club's tag, or what the set calls it
+     * @param build       its parts and setting, by name as a club's facts have them
+     * @param joins       how the parts come together
+     * @param steps       what to do, in bench words
+     * @param amounts     how much of what is cut, added, bent in all
+     * @param weights     weights that go in
+     * @param reading     how the predicted angles are read, if that is known
+     * @param predicted   what it should measure
+     * @param uncertainty standard uncertainty of that
+     * @param miss        distance from the target, in tolerances
+     */
+    record Club(String name, Map<String, String> build, Joins joins, List<String> steps, Map<String, Double> amounts,
+                List<WeightIn> weights, Optional<AngleReading> reading, Map<Quantity, Double> predicted,
+                Map<Quantity, Double> uncertainty, double miss) {
 
         Club {
             build = Collections.unmodifiableMap(new TreeMap<>(build));
             steps = List.copyOf(steps);
             amounts = Collections.unmodifiableMap(new TreeMap<>(amounts));
             weights = List.copyOf(weights);
-            predicted = Collections.unmodifiableMap(new EnumMap<>(predicted.isEmpty() ? new EnumMap<>(Quantity.class)
-                : new EnumMap<>(predicted)));
+            predicted = byQuantity(predicted);
+            uncertainty = byQuantity(uncertainty);
+        }
+
+        private static Map<Quantity, Double> byQuantity(Map<Quantity, Double> values) {
+            Map<Quantity, Double> copy = new EnumMap<>(Quantity.class);
+            copy.putAll(values);
+            return Collections.unmodifiableMap(copy);
         }
 
         /** From an option of an answer. */
-        static Club of(String name, Ranked option, Optional<Grip> grip) {
+        static Club of(JobPlanning.PlannedClub planned) {
+            Ranked option = planned.option();
+            List<Step> steps = option.plan().steps();
+            Map<String, Double> amounts = new TreeMap<>();
+            List<WeightIn> weights = new ArrayList<>();
+            for (Step step : steps) {
+                step.amounts().forEach((what, amount) -> amounts.merge(what, Json.rounded(amount), Double::sum));
+                double more = step.amounts().getOrDefault("weightG", step.amounts().getOrDefault("tipWeightG", 0.0));
+                step.parts().forEach(tag -> weights.add(new WeightIn(tag, Json.rounded(more))));
+            }
+            return new Club(planned.name(), build(planned), joins(option), steps.stream().map(Step::words).toList(), amounts,
+                weights, planned.reading(), option.predicted(), option.uncertainty(), option.miss());
+        }
+
+        private static Map<String, String> build(JobPlanning.PlannedClub planned) {
+            Ranked option = planned.option();
             Map<String, String> build = new TreeMap<>(Map.of("head", option.head().tag(), "shaft", option.shaft().tag()));
             option.sleeve().map(Sleeve::name).ifPresent(sleeve -> build.put("sleeve", sleeve));
             option.setting().ifPresent(setting -> build.put("setting", setting));
-            grip.map(Grip::tag).ifPresent(tag -> build.put("grip", tag));
-            Map<String, Double> amounts = new TreeMap<>();
-            List<String> weights = new ArrayList<>();
-            for (Step step : option.plan().steps()) {
-                step.amounts().forEach((what, amount) -> amounts.merge(what, Json.rounded(amount), Double::sum));
-                weights.addAll(step.parts());
-            }
-            return new Club(name, build, option.plan().steps().stream().map(Step::words).toList(), amounts, weights,
-                option.predicted(), option.miss());
+            planned.grip().ifPresentOrElse(grip -> build.put("grip", grip.tag()), () -> {
+                boolean ownShaft = option.shaft().tag().equals(planned.inHand().get("shaft"));
+                if (!ownShaft && !joins(option).anyGrip()) {
+                    option.shaft().gripOn().ifPresent(grip -> build.put("grip", grip));
+                }
+            });
+            planned.tapeLayers().ifPresent(layers -> build.put("tape_layers", DoneWork.plain(layers)));
+            return build;
+        }
+
+        private static Joins joins(Ranked option) {
+            List<Step> steps = option.plan().steps();
+            List<Step> pulls = steps.stream().filter(step -> step.kind() == StepKind.PULL_GRAPHITE
+                || step.kind() == StepKind.PULL_STEEL).toList();
+            boolean bonds = steps.stream().anyMatch(step -> step.kind() == StepKind.BOND);
+            boolean freed = option.sleeve().isPresent() && pulls.stream().anyMatch(step ->
+                step.words().matches(".*from sleeve \\Q%s\\E[,.].*".formatted(option.sleeve().get().name())));
+            return new Joins(option.sleeve().isPresent() && bonds && !freed, !pulls.isEmpty(),
+                steps.stream().anyMatch(step -> step.kind() == StepKind.REGRIP && step.words().startsWith(ANY_GRIP)));
         }
     }
 
@@ -81,58 +131,11 @@ record JobPlan(List<Club> clubs) {
 
     /** The fact a job keeps it under. */
     Map<String, String> facts() {
-        ArrayNode array = Json.MAPPER.createArrayNode();
-        for (Club club : clubs) {
-            ObjectNode node = array.addObject();
-            node.put("name", club.name());
-            ObjectNode build = node.putObject("build");
-            club.build().forEach(build::put);
-            ArrayNode steps = node.putArray("steps");
-            club.steps().forEach(steps::add);
-            ObjectNode amounts = node.putObject("amounts");
-            club.amounts().forEach(amounts::put);
-            ArrayNode weights = node.putArray("weights");
-            club.weights().forEach(weights::add);
-            ObjectNode predicted = node.putObject("predicted");
-            club.predicted().forEach((quantity, value) -> predicted.put(quantity.jsonName(), Json.rounded(value)));
-            node.put("miss", Json.rounded(club.miss()));
-        }
-        return Map.of(FACT, array.toString());
+        return Map.of(FACT, JobPlanJson.write(this));
     }
 
     /** The plan a job has, if it has one. */
     static Optional<JobPlan> read(State job) {
-        return job.fact(FACT).map(text -> {
-            List<Club> clubs = new ArrayList<>();
-            try {
-                for (JsonNode node : Json.MAPPER.readTree(text)) {
-                    clubs.add(club(node));
-                }
-            } catch (JsonProcessingException notOurs) {
-                throw new IllegalStateException("a job's plan that this program did not write", notOurs);
-            }
-            return new JobPlan(clubs);
-        });
-    }
-
-    private static Club club(JsonNode node) {
-        Map<String, String> build = new LinkedHashMap<>();
-        node.path("build").fields().forEachRemaining(field -> build.put(field.getKey(), field.getValue().asText()));
-        Map<String, Double> amounts = new LinkedHashMap<>();
-        node.path("amounts").fields().forEachRemaining(field -> amounts.put(field.getKey(), field.getValue().asDouble()));
-        Map<Quantity, Double> predicted = new EnumMap<>(Quantity.class);
-        for (Quantity quantity : Quantity.values()) {
-            if (node.path("predicted").has(quantity.jsonName())) {
-                predicted.put(quantity, node.path("predicted").get(quantity.jsonName()).asDouble());
-            }
-        }
-        return new Club(node.path("name").asText(), build, texts(node.path("steps")), amounts, texts(node.path("weights")),
-            predicted, node.path("miss").asDouble());
-    }
-
-    private static List<String> texts(JsonNode array) {
-        List<String> texts = new ArrayList<>();
-        array.forEach(text -> texts.add(text.asText()));
-        return texts;
+        return job.fact(FACT).map(JobPlanJson::read);
     }
 }

@@ -2,11 +2,15 @@ package benchtwin.bench;
 
 import benchtwin.book.BookEntry;
 import benchtwin.book.BookProblem;
+import benchtwin.book.EventKind;
 import benchtwin.book.JobActs;
-import benchtwin.book.Standing;
+import benchtwin.book.NewEvent;
+import benchtwin.book.PartActs;
+import benchtwin.book.Promise;
 import benchtwin.book.State;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
+import benchtwin.club.AngleReading;
 import benchtwin.club.Grip;
 import benchtwin.match.Favourite;
 import benchtwin.match.Ranked;
@@ -18,13 +22,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** Turns an answer into a job: takes it on, keeps its plan and promises its parts, all in one act. */
 public final class JobPlanning {
 
     private static final Map<String, ThingKind> KINDS = Map.of("head", ThingKind.HEAD, "shaft", ThingKind.SHAFT, "grip",
-        ThingKind.GRIP, "sleeve", ThingKind.SLEEVE);
+        ThingKind.GRIP);
 
     /**
      * Which job a plan is for.
@@ -36,12 +41,15 @@ public final class JobPlanning {
 
     /**
      * What is planned of one club.
-     * @param name   the club's tag, or what the set calls it
-     * @param option its parts and plan
-     * @param grip   a grip from the stock it gets, if it gets one
-     * @param inHand parts that are the club's own already, by kind, and so need no promise
+     * @param name       the club's tag, or what the set calls it
+     * @param option     its parts and plan
+     * @param grip       a grip from the stock it gets, if one was chosen
+     * @param tapeLayers layers of tape under the grip afterwards, where that is said
+     * @param reading    how its predicted angles are read, where that is said
+     * @param inHand     parts that are the club's own already, by kind, and so need no promise
      */
-    public record PlannedClub(String name, Ranked option, Optional<Grip> grip, Map<String, String> inHand) {
+    public record PlannedClub(String name, Ranked option, Optional<Grip> grip, OptionalDouble tapeLayers,
+                              Optional<AngleReading> reading, Map<String, String> inHand) {
     }
 
     private JobPlanning() {
@@ -55,7 +63,8 @@ public final class JobPlanning {
      * @return what is planned
      */
     public static PlannedClub twin(String name, Ranked option, Favourite favourite) {
-        return new PlannedClub(name, option, Optional.empty(), partsOf(favourite));
+        return new PlannedClub(name, option, Optional.empty(), OptionalDouble.of(favourite.tapeLayers()),
+            Optional.of(favourite.reading()), partsOf(favourite));
     }
 
     /**
@@ -67,7 +76,7 @@ public final class JobPlanning {
      */
     public static PlannedClub changed(String name, Way way, Favourite club) {
         return new PlannedClub(name, way.option(), way.grip().filter(grip -> !club.grip().equals(Optional.of(grip))),
-            partsOf(club));
+            OptionalDouble.of(way.tapeLayers()), Optional.of(club.reading()), partsOf(club));
     }
 
     /**
@@ -77,7 +86,8 @@ public final class JobPlanning {
      * @return what is planned
      */
     public static PlannedClub reshafted(ShaftPick pick, ShaftRequest request) {
-        return new PlannedClub(request.club().name(), pick.option(), Optional.empty(), partsOf(request.club()));
+        return new PlannedClub(request.club().name(), pick.option(), Optional.empty(), OptionalDouble.empty(),
+            Optional.of(request.club().reading()), partsOf(request.club()));
     }
 
     /**
@@ -87,7 +97,7 @@ public final class JobPlanning {
      * @return what is planned
      */
     public static PlannedClub ofSet(String name, Ranked option) {
-        return new PlannedClub(name, option, Optional.empty(), Map.of());
+        return new PlannedClub(name, option, Optional.empty(), OptionalDouble.empty(), Optional.empty(), Map.of());
     }
 
     /** The parts a favourite has, by kind. */
@@ -135,44 +145,88 @@ public final class JobPlanning {
 
     private static String promise(BookEntry entry, For job, Map<String, String> facts, List<PlannedClub> clubs)
         throws BookProblem {
-        JobPlan plan = new JobPlan(clubs.stream().map(club -> JobPlan.Club.of(club.name(), club.option(), club.grip())).toList());
+        JobPlan plan = new JobPlan(clubs.stream().map(JobPlan.Club::of).toList());
         JobActs acts = new JobActs(entry);
         Thing thing;
         if (job.number().isPresent()) {
-            thing = OpenBook.need(entry, ThingKind.JOB, job.number().get());
+            thing = JobBook.needOpen(entry, job.number().get());
+            itsOwn(entry, thing, job.order());
         } else {
             JobBook.complete(entry, job.order(), facts);
             thing = acts.open(facts, job.order().words());
         }
-        acts.plan(thing, plan.facts(), needed(entry, clubs));
+        List<JobActs.Needed> needed = needed(entry, clubs, plan.clubs());
+        Map<Thing, Integer> rest = handedToTheJob(entry, thing, needed);
+        acts.plan(thing, plan.facts(), needed);
+        for (Map.Entry<Thing, Integer> one : rest.entrySet()) {
+            State state = entry.state(one.getKey());
+            int left = Math.min(one.getValue(), state.count() - state.promised());
+            if (left > 0) {
+                new PartActs(entry).promise(one.getKey(), Optional.empty(), player(entry, thing), left);
+            }
+        }
         return thing.tag();
     }
 
-    private static List<JobActs.Needed> needed(BookEntry entry, List<PlannedClub> clubs) throws BookProblem {
-        Map<Thing, Integer> needed = new LinkedHashMap<>();
-        for (PlannedClub club : clubs) {
-            JobPlan.Club plan = JobPlan.Club.of(club.name(), club.option(), club.grip());
-            for (Map.Entry<String, ThingKind> slot : KINDS.entrySet()) {
-                String tag = plan.build().get(slot.getKey());
-                boolean own = tag == null || tag.equals(club.inHand().get(slot.getKey()));
-                boolean onTheShaft = slot.getKey().equals("sleeve")
-                    && club.option().shaft().sleeveOn().equals(Optional.ofNullable(tag));
-                if (!own && !onTheShaft) {
-                    needed.merge(OpenBook.need(entry, slot.getValue(), tag), 1, Integer::sum);
+    /**
+     * What was put aside for the job's player by name is the job's now.
+     * @return how many of a counted part were put aside; what the job does not take stays so
+     */
+    private static Map<Thing, Integer> handedToTheJob(BookEntry entry, Thing job, List<JobActs.Needed> needed) throws BookProblem {
+        Map<Thing, Integer> aside = new LinkedHashMap<>();
+        String player = player(entry, job);
+        for (JobActs.Needed one : needed) {
+            int theirs = entry.state(one.part()).promises().stream().filter(promise -> promise.job().isEmpty()
+                && promise.whom().equals(player)).mapToInt(Promise::count).sum();
+            if (theirs > 0) {
+                entry.add(one.part(), NewEvent.of(EventKind.RELEASED).with(Map.of("whom", player)).saying("taken for " + job.name()));
+                if (one.part().kind().isCounted()) {
+                    aside.put(one.part(), theirs);
                 }
             }
-            for (String weight : plan.weights()) {
-                needed.merge(OpenBook.need(entry, ThingKind.WEIGHT, weight), 1, Integer::sum);
+        }
+        return aside;
+    }
+
+    private static String player(BookEntry entry, Thing job) {
+        return entry.state(job).fact("player").orElse("");
+    }
+
+    /** A plan for one club, or one player, is none for a job about another. */
+    private static void itsOwn(BookEntry entry, Thing job, JobBook.Order order) throws BookProblem {
+        State state = entry.state(job);
+        String club = state.fact("club").orElse("");
+        if (order.club().isPresent() && !club.isEmpty()
+            && !OpenBook.need(entry, ThingKind.CLUB, order.club().get()).tag().equals(club)) {
+            throw new BookProblem("%s is about club %s, not about %s; leave out --job to take on a new one".formatted(job.name(), club,
+                order.club().get()));
+        }
+        String player = state.fact("player").orElse("");
+        if (order.club().isEmpty() && order.player().isPresent() && !player.isEmpty() && !order.player().get().equals(player)) {
+            throw new BookProblem("%s is for %s, not for %s; leave out --job to take on a new one".formatted(job.name(), player,
+                order.player().get()));
+        }
+    }
+
+    /** Parts the plan takes from the stock: a sleeve that is bonded on for it, and whatever is not the club's own. */
+    private static List<JobActs.Needed> needed(BookEntry entry, List<PlannedClub> clubs, List<JobPlan.Club> plans)
+        throws BookProblem {
+        Map<Thing, Integer> needed = new LinkedHashMap<>();
+        for (int k = 0; k < clubs.size(); k++) {
+            JobPlan.Club plan = plans.get(k);
+            for (String slot : List.of("head", "shaft", "grip")) {
+                String tag = plan.build().get(slot);
+                if (tag != null && !tag.equals(clubs.get(k).inHand().get(slot))) {
+                    needed.merge(OpenBook.need(entry, KINDS.get(slot), tag), 1, Integer::sum);
+                }
+            }
+            if (plan.joins().sleeveFromTin()) {
+                needed.merge(OpenBook.need(entry, ThingKind.SLEEVE, plan.build().get("sleeve")), 1, Integer::sum);
+            }
+            for (JobPlan.WeightIn weight : plan.weights()) {
+                needed.merge(OpenBook.need(entry, ThingKind.WEIGHT, weight.tag()), 1, Integer::sum);
             }
         }
-        List<JobActs.Needed> all = new ArrayList<>();
-        for (Map.Entry<Thing, Integer> one : needed.entrySet()) {
-            State state = entry.state(one.getKey());
-            if (state.standing() == Standing.RETIRED) {
-                throw new BookProblem("%s left the stock while this was planned; plan anew".formatted(one.getKey().name()));
-            }
-            all.add(new JobActs.Needed(one.getKey(), one.getValue()));
-        }
-        return all;
+        return needed.entrySet().stream().map(one -> new JobActs.Needed(one.getKey(), one.getValue())).toList();
     }
 }

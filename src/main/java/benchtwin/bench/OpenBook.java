@@ -119,6 +119,9 @@ public final class OpenBook {
         if (found.isPresent()) {
             return found.get();
         }
+        if (kind == ThingKind.JOB) {
+            throw new BookProblem("there is no job %s; benchtwin job list --all lists them".formatted(tag));
+        }
         List<String> tags = view.things(kind).stream().map(Thing::tag).toList();
         throw new BookProblem(tags.isEmpty() ? "no %s %s: the book has no %ss yet".formatted(kind.word(), tag, kind.word())
             : "no %s is called %s in the book; nearest are %s".formatted(kind.word(), tag, NearNames.of(tag, tags)));

@@ -152,8 +152,9 @@ public final class Regrip {
      */
     public static String promise(OpenBook book, Plan plan, Optional<String> due) throws BadInput {
         List<JobPlan.Club> clubs = plan.clubs().stream().filter(club -> club.fresh().isPresent()).map(club -> new JobPlan.Club(
-            club.club(), Map.of("grip", club.fresh().get().tag()), List.of("Take the grip off, clean the butt, mount grip %s."
-                .formatted(club.fresh().get().tag())), Map.of(), List.of(), Map.of(), 0)).toList();
+            club.club(), Map.of("grip", club.fresh().get().tag()), new JobPlan.Joins(false, false, false),
+            List.of("Take the grip off, clean the butt, mount grip %s.".formatted(club.fresh().get().tag())), Map.of(), List.of(),
+            Optional.empty(), Map.of(), Map.of(), 0)).toList();
         JobBook.Order order = new JobBook.Order(JobBook.What.CHANGE, Optional.of(plan.player()), Optional.empty(), due, "regrip");
         Map<String, String> facts = new java.util.TreeMap<>(JobBook.facts(order));
         return book.write("bag regrip", entry -> {

@@ -40,8 +40,12 @@ public record Sitting(Map<Quantity, List<Double>> values, Optional<AngleReading>
         values = copy;
     }
 
-    /** The readings as the book keeps them. */
-    List<NewReading> readings(Category category) throws BadInput {
+    /**
+     * The readings as the book keeps them.
+     * @param category of the club
+     * @param at       the setting of its sleeve, as far as that is on record; what was typed goes before it
+     */
+    List<NewReading> readings(Category category, Optional<String> at) throws BadInput {
         List<NewReading> readings = new ArrayList<>();
         for (Map.Entry<Quantity, List<Double>> one : values.entrySet()) {
             ReadColumn column = ReadColumn.of(one.getKey()).orElseThrow(() -> new BadInput(
@@ -50,17 +54,18 @@ public record Sitting(Map<Quantity, List<Double>> values, Optional<AngleReading>
             for (double value : one.getValue()) {
                 AskedRange.check(one.getKey(), value);
                 readings.add(new NewReading(column.column(), OptionalDouble.of(value),
-                    OptionalDouble.of(uncertainty(one.getKey(), category)), column.unit(), condition(column, category), gauge,
+                    OptionalDouble.of(uncertainty(one.getKey(), category)), column.unit(), condition(column, category, at), gauge,
                     station, on.map(Moment::on), by, note, OptionalLong.empty()));
             }
         }
         return readings;
     }
 
-    private Map<String, String> condition(ReadColumn column, Category category) {
+    private Map<String, String> condition(ReadColumn column, Category category, Optional<String> at) {
         Map<String, String> condition = new TreeMap<>();
         if (column.isAngle()) {
             condition.put("reading", readAs(category).word());
+            setting.or(() -> at).filter(text -> !text.isBlank()).ifPresent(text -> condition.put("setting", text.strip()));
         }
         if (column == ReadColumn.LENGTH) {
             condition.put("length_method", lengthMethod.word());

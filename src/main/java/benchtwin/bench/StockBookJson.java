@@ -15,7 +15,7 @@ public final class StockBookJson {
      * @param parts the parts
      * @return JSON text, indented
      */
-    public static String list(List<StockBook.Part> parts) {
+    public static String list(List<StockViews.Part> parts) {
         ObjectNode root = Json.object();
         ArrayNode array = root.putArray("parts");
         parts.forEach(part -> array.add(node(part)));
@@ -27,7 +27,7 @@ public final class StockBookJson {
      * @param shown the part
      * @return JSON text, indented
      */
-    public static String text(StockBook.PartHistory shown) {
+    public static String text(StockViews.PartHistory shown) {
         ObjectNode root = node(shown.part());
         root.set("history", Json.texts(shown.history()));
         root.set("notes", Json.texts(shown.notes()));
@@ -39,7 +39,7 @@ public final class StockBookJson {
      * @param tallies the counts
      * @return JSON text, indented
      */
-    public static String tallies(List<StockBook.Tally> tallies) {
+    public static String tallies(List<StockViews.Tally> tallies) {
         ObjectNode root = Json.object();
         ArrayNode array = root.putArray("counts");
         tallies.forEach(one -> array.addObject().put("kind", one.kind()).put("what", one.what()).put("free", one.free())
@@ -77,29 +77,30 @@ public final class StockBookJson {
         return done(root);
     }
 
-    private static ObjectNode node(StockBook.Part part) {
+    private static ObjectNode node(StockViews.Part part) {
         ObjectNode node = Json.object();
         node.put("kind", part.kind());
         node.put("tag", part.tag());
         node.put("standing", part.standing());
+        part.club().ifPresent(club -> node.put("club", club));
         part.place().ifPresent(place -> node.put("place", place));
-        node.put("count", part.count());
+        part.count().ifPresent(count -> node.put("count", count));
         node.set("promisedTo", Json.texts(part.promises()));
         ObjectNode facts = node.putObject("facts");
         part.facts().forEach(facts::put);
         ArrayNode readings = node.putArray("readings");
-        for (StockBook.PartReading reading : part.readings()) {
+        for (StockViews.PartReading reading : part.readings()) {
             ObjectNode one = readings.addObject();
             one.put("id", reading.id());
             one.put("quantity", reading.quantity());
             one.put("value", Json.rounded(reading.value()));
-            if (!Double.isNaN(reading.uncertainty())) {
-                one.put("uncertainty", Json.rounded(reading.uncertainty()));
-            }
+            reading.uncertainty().ifPresent(uncertainty -> one.put("uncertainty", Json.rounded(uncertainty)));
             ObjectNode condition = one.putObject("condition");
             reading.condition().forEach(condition::put);
             reading.gauge().ifPresent(gauge -> one.put("gauge", gauge));
-            one.put("day", reading.day());
+            reading.day().ifPresent(day -> one.put("day", day));
+            one.put("entered", reading.entered());
+            reading.note().ifPresent(note -> one.put("note", note));
         }
         return node;
     }

@@ -3,7 +3,6 @@ package benchtwin.bench;
 import benchtwin.book.BookEntry;
 import benchtwin.book.BookProblem;
 import benchtwin.book.SheetOrigin;
-import benchtwin.book.ThingKind;
 import benchtwin.stock.InventoryReader;
 import benchtwin.stock.SheetRead;
 import benchtwin.stock.SheetRow;
@@ -11,12 +10,8 @@ import benchtwin.stock.StockFiles;
 import benchtwin.stock.StockKind;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -49,65 +44,77 @@ public final class StockImport {
     }
 
     /**
-     * Reads files into the book.
-     * @param book     the book
+     * What was read of stock files, before any of it is in the book.
+     * @param what    which files, in words
+     * @param rows    the good rows, parts before what is made of them
+     * @param remarks warnings and what was left out
+     */
+    public record Read(String what, List<SheetRow> rows, List<String> remarks) {
+
+        public Read {
+            rows = List.copyOf(rows);
+            remarks = List.copyOf(remarks);
+        }
+    }
+
+    /**
+     * Reads the files.
      * @param files    the files
      * @param goodRows whether the good rows are taken when others have faults
-     * @return what came of it
+     * @return their rows
      * @throws BadInput with every fault, when a file is bad and the good rows were not asked for
      */
-    public static Imported run(OpenBook book, StockFiles files, boolean goodRows) throws BadInput {
+    public static Read read(StockFiles files, boolean goodRows) throws BadInput {
         SheetRead read = InventoryReader.readSheets(files, goodRows);
         Workshop workshop = Workshop.of(read.read());
         List<SheetRow> rows = read.rows().stream().sorted(Comparator.comparingInt((SheetRow row) -> ORDER.indexOf(row.kind()))
             .thenComparing(row -> row.cell("measured_on").orElse(""))).toList();
-        String what = "stock import " + String.join(" ", files.byKind().values().stream()
-            .map(file -> file.getFileName().toString()).toList());
-        return book.write(what, entry -> enter(entry, rows, workshop.remarks()));
+        return new Read(String.join(" ", files.byKind().values().stream().map(file -> file.getFileName().toString()).toList()),
+            rows, workshop.remarks());
     }
 
-    private static Imported enter(BookEntry entry, List<SheetRow> rows, List<String> remarks) throws BookProblem {
-        Map<ThingKind, Map<String, Map<String, SheetOrigin>>> before = new EnumMap<>(ThingKind.class);
-        Map<String, Integer> alike = new HashMap<>();
+    /**
+     * Enters what was read. Rows that all say what they said before leave no trace.
+     * @param book the book
+     * @param read what was read
+     * @return what came of it
+     * @throws BadInput when the book cannot be read or written
+     */
+    public static Imported enter(OpenBook book, Read read) throws BadInput {
+        boolean news = book.read(view -> {
+            ImportedRows known = new ImportedRows(view);
+            return read.rows().stream().anyMatch(row -> !known.isAsBefore(row));
+        });
+        return news ? book.write("stock import " + read.what(), entry -> enter(entry, read))
+            : new Imported(0, 0, read.rows().size(), List.of(), read.remarks());
+    }
+
+    private static Imported enter(BookEntry entry, Read read) throws BookProblem {
+        ImportedRows known = new ImportedRows(entry);
+        FilledColumns filled = new FilledColumns(read.rows());
         List<String> changes = new ArrayList<>();
-        List<String> said = new ArrayList<>(remarks);
+        List<String> said = new ArrayList<>(read.remarks());
         Set<String> fresh = new HashSet<>();
         int added = 0;
         int same = 0;
-        for (SheetRow row : rows) {
-            ThingKind kind = ImportedRow.kind(row);
-            Map<String, Map<String, SheetOrigin>> known = before.computeIfAbsent(kind, entry::sheets);
-            SheetOrigin origin = new SheetOrigin(key(row, alike), cells(row));
-            SheetOrigin last = known.getOrDefault(row.tag(), Map.of()).get(origin.key());
+        for (SheetRow row : read.rows()) {
+            SheetOrigin origin = known.origin(row);
+            SheetOrigin last = known.last(row, origin);
             if (origin.equals(last)) {
                 same++;
                 continue;
             }
-            ImportedRow.Came came = new ImportedRow(entry, row, origin, last, said).enter();
+            ImportedRow.Came came = new ImportedRow(entry, row, origin, last, filled, said).enter();
+            String thing = ImportedRow.kind(row).word() + row.tag();
             if (came.isNew()) {
-                fresh.add(kind.word() + row.tag());
+                fresh.add(thing);
             }
-            if (fresh.contains(kind.word() + row.tag())) {
+            if (fresh.contains(thing)) {
                 added++;
             } else {
                 came.change().ifPresent(changes::add);
             }
         }
-        return new Imported(added, rows.size() - same - added, same, changes, said);
-    }
-
-    /** What tells a row from the other rows of its part; equal further frequencies are numbered. */
-    private static String key(SheetRow row, Map<String, Integer> alike) {
-        String rest = row.kind() == StockKind.FREQUENCIES ? " " + row.cells()
-            : row.key().size() > 1 ? " " + row.key().get(1) : "";
-        String key = row.kind().word() + rest;
-        int number = row.kind() == StockKind.FREQUENCIES ? alike.merge(row.tag() + key, 1, Integer::sum) : 1;
-        return number > 1 ? key + " #" + number : key;
-    }
-
-    private static Map<String, String> cells(SheetRow row) {
-        Map<String, String> cells = new LinkedHashMap<>(row.cells());
-        row.extra().forEach((name, text) -> cells.put(ImportedRow.EXTRA + name, text));
-        return cells;
+        return new Imported(added, read.rows().size() - same - added, same, changes, said);
     }
 }

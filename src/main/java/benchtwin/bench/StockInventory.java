@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ final class StockInventory {
 
     private static final String DAY = "measured_on";
     private static final String STATE = "state";
+    private static final List<String> CUTS = List.of("tip_cut_mm", "butt_cut_mm");
     private static final String FREQUENCY = "frequency_cpm";
 
     private final OpenBook book;
@@ -105,9 +107,13 @@ final class StockInventory {
         ThingKind kind = part.thing().kind();
         RecordedCells cells = new RecordedCells(sheet, part.thing().tag());
         cells.facts(part.state().facts());
+        if (kind == ThingKind.SHAFT && part.state().fact("pulls").isPresent()) {
+            // a pulled shaft must say what was cut off it; what nobody entered was not cut
+            CUTS.stream().filter(cut -> part.state().fact(cut).isEmpty()).forEach(cut -> cells.put(cut, "0"));
+        }
         promised(part, cells);
         List<CurrentReading> own = new ArrayList<>();
-        for (CurrentReading reading : part.state().readings()) {
+        for (CurrentReading reading : part.state().readings().stream().sorted(Comparator.comparing(CurrentReading::id)).toList()) {
             if (kind == ThingKind.SHAFT && reading.read().quantity().equals(FREQUENCY)) {
                 RecordedCells further = new RecordedCells(StockKind.FREQUENCIES, part.thing().tag());
                 further.readings(List.of(reading), book.zone());
@@ -128,7 +134,9 @@ final class StockInventory {
             || !promise.job().equals(forJob)).toList();
         if (part.thing().kind().isCounted()) {
             int taken = others.stream().mapToInt(Promise::count).sum();
-            cells.put("count", Integer.toString(Math.max(0, part.state().count() - taken)));
+            if (part.state().fact("count").isPresent()) {
+                cells.put("count", Integer.toString(Math.max(0, part.state().count() - taken)));
+            }
         } else if (!others.isEmpty()) {
             cells.put("reserved_for", others.get(0).text());
         }
@@ -155,19 +163,20 @@ final class StockInventory {
         StateOf club = text.whole();
         State state = club.state();
         Optional<Accepted> accepted = state.accepted();
-        LocalDate now = state.readings().stream().map(reading -> reading.since().day(book.zone())).max(LocalDate::compareTo)
+        List<CurrentReading> current = ClubReadings.current(state);
+        LocalDate now = current.stream().map(reading -> reading.since().day(book.zone())).max(LocalDate::compareTo)
             .orElse(book.today());
         if (asFound || accepted.isEmpty()) {
-            row(club.thing(), state.facts(), state.readings(), now);
+            row(club.thing(), state.facts(), current, now);
             return;
         }
         LocalDate day = accepted.get().since().day(book.zone());
-        row(club.thing(), accepted.get().facts(), accepted.get().readings(), day);
+        row(club.thing(), accepted.get().facts(), ClubReadings.accepted(accepted.get()), day);
         boolean changed = !isSound(state.facts()) || List.of("head", "shaft").stream().anyMatch(part ->
             !Objects.equals(state.facts().get(part), accepted.get().facts().get(part)));
         if (changed) {
             // a day's only row stands for that day: what came after the record is put on a later one
-            row(club.thing(), state.facts(), isSound(state.facts()) ? List.of() : state.readings(),
+            row(club.thing(), state.facts(), isSound(state.facts()) ? List.of() : current,
                 now.isAfter(day) ? now : day.plusDays(1));
         }
     }

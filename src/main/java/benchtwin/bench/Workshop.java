@@ -1,5 +1,7 @@
 package benchtwin.bench;
 
+import benchtwin.book.BookProblem;
+import benchtwin.book.BookView;
 import benchtwin.book.ThingKind;
 import benchtwin.club.Grip;
 import benchtwin.club.Head;
@@ -67,10 +69,10 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      * @param forJob  the job that is planned: what is promised to it is free for it
      * @param asFound whether clubs are taken as they measure now, not as they should
      * @return the workshop
-     * @throws BadInput when the book cannot be read
+     * @throws BadInput when the book cannot be read, or there is no such job that is neither done nor called off
      */
     public static Workshop of(OpenBook book, Optional<String> forJob, boolean asFound) throws BadInput {
-        return of(book.read(view -> StockInventory.of(book, view, forJob, asFound, CloseLook.AT_ALL)));
+        return of(book.read(view -> StockInventory.of(book, view, open(view, forJob), asFound, CloseLook.AT_ALL)));
     }
 
     /**
@@ -86,8 +88,13 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      */
     public static Workshop about(OpenBook book, String club, Set<String> parts, Optional<String> forJob, boolean asFound)
         throws BadInput {
-        return of(book.read(view -> StockInventory.of(book, view, forJob, asFound, view.thing(ThingKind.CLUB, club)
+        return of(book.read(view -> StockInventory.of(book, view, open(view, forJob), asFound, view.thing(ThingKind.CLUB, club)
             .map(thing -> CloseLook.at(view.text(thing), parts)).orElse(CloseLook.AT_ALL))));
+    }
+
+    /** The job's number as the book has it; a job that is over cannot be planned. */
+    private static Optional<String> open(BookView view, Optional<String> forJob) throws BookProblem {
+        return forJob.isEmpty() ? forJob : Optional.of(JobBook.needOpen(view, forJob.get()).tag());
     }
 
     static void more(List<String> lines, int count, String what) {

@@ -1,5 +1,6 @@
 package benchtwin.book;
 
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -67,6 +68,17 @@ public final class StateText {
             found++;
         }
         return found >= times;
+    }
+
+    /**
+     * Whether a word may be in its tag or anywhere in its state; capitals do not count.
+     * @param word any text
+     * @return false when it is in neither; true also for one that only stands among what is not shown, or needs a closer look
+     */
+    public boolean says(String word) {
+        String asked = word.toLowerCase(Locale.ROOT);
+        boolean escaped = asked.chars().anyMatch(c -> c == '"' || c == '\\' || c < ' ');
+        return escaped || thing.tag().toLowerCase(Locale.ROOT).contains(asked) || derived.toLowerCase(Locale.ROOT).contains(asked);
     }
 
     /**

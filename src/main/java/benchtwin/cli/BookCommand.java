@@ -1,5 +1,6 @@
 package benchtwin.cli;
 
+import benchtwin.bench.ActJson;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.BookCare;
 import benchtwin.bench.BookTransfer;
@@ -30,8 +31,14 @@ final class BookCommand implements Runnable {
 
     @Command(name = "where", mixinStandardHelpOptions = true, description = "Say where the book lies.",
         footer = {"", "Example:", "  benchtwin book where"})
-    int where(@Mixin BookOptions book) {
-        out().println(OpenBook.place(book.file()));
+    int where(@Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        Path place = OpenBook.place(book.file());
+        if (output.isJson()) {
+            out().println(ActJson.text("book where", List.of(place.toString()), place.toString(), List.of()));
+        } else {
+            out().println(place);
+        }
         return Main.DONE;
     }
 
@@ -39,10 +46,11 @@ final class BookCommand implements Runnable {
         description = "Copy the book while it may be in use; the copy is whole or not there at all.",
         footer = {"", "Example:", "  benchtwin book backup /media/stick/workshop-thursday.book"})
     int backup(@Parameters(paramLabel = "FILE", description = "a file that is not there yet") Path copy,
-               @Mixin BookOptions book) throws BadInput {
-        BookCare.backUp(book.open(), copy);
-        out().printf("Copied to %s. Put it back with: benchtwin book restore %s%n", copy, copy);
-        return Main.DONE;
+               @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        BookCare.backUp(book.there(), copy);
+        return Said.print(output, out(), "book backup", List.of(copy.toString()),
+            "Copied to %s. Put it back with: benchtwin book restore %s".formatted(copy, copy), List.of());
     }
 
     @Command(name = "check", mixinStandardHelpOptions = true,
@@ -51,18 +59,19 @@ final class BookCommand implements Runnable {
             + "read."})
     int check(@Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
-        return CheckPage.print(BookCare.check(book.open()), output, out());
+        return CheckPage.print(BookCare.check(book.there()), output, out());
     }
 
     @Command(name = "restore", mixinStandardHelpOptions = true,
         description = "Put a backup in the book's place. It is looked through first; the book as it was is kept beside it.",
         footer = {"", "Example:", "  benchtwin book restore /media/stick/workshop-thursday.book"})
-    int restore(@Parameters(paramLabel = "FILE", description = "a backup of a book") Path backup, @Mixin BookOptions book)
-        throws BadInput {
+    int restore(@Parameters(paramLabel = "FILE", description = "a backup of a book") Path backup, @Mixin BookOptions book,
+                @Mixin OutputOptions output) throws BadInput {
+        output.check();
         Path place = OpenBook.place(book.file());
         Optional<Path> aside = BookCare.restore(place, backup);
-        out().printf("%s is the book now.%s%n", backup, aside.map(old -> " The one before is kept as " + old + ".").orElse(""));
-        return Main.DONE;
+        return Said.print(output, out(), "book restore", List.of(place.toString()), "The book %s is now as in %s.%s".formatted(place,
+            backup, aside.map(old -> " The one before is kept as " + old + ".").orElse("")), List.of());
     }
 
     @Command(name = "export", mixinStandardHelpOptions = true,

@@ -20,6 +20,13 @@ final class BookOptions {
         return OpenBook.open(file(), who());
     }
 
+    /** The book, for commands that need something in it. */
+    OpenBook there() throws BadInput {
+        Path place = OpenBook.place(file());
+        return ifThere().orElseThrow(() -> new BadInput(("there is no book yet, it would lie in %s: benchtwin stock import DIR, or "
+            + "the first player, club or job that is added, makes one").formatted(place)));
+    }
+
     /** The book that is there; empty when there is none and none was named. */
     Optional<OpenBook> ifThere() throws BadInput {
         return OpenBook.ifThere(file(), who());
@@ -27,6 +34,11 @@ final class BookOptions {
 
     private Optional<String> who() {
         return Optional.ofNullable(by).or(() -> Optional.ofNullable(System.getProperty("user.name")));
+    }
+
+    /** Who uses it, if that was typed. */
+    Optional<String> by() {
+        return Optional.ofNullable(by);
     }
 
     Optional<Path> file() {

@@ -2,13 +2,14 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.ClubBook;
+import benchtwin.bench.Corrections;
 import benchtwin.club.Category;
 import benchtwin.club.ClubState;
 import benchtwin.club.Hand;
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,11 +40,12 @@ final class ClubCommand extends ClubViewCommands implements Runnable {
             @Option(names = "--hand", required = true, paramLabel = "HAND", description = "right or left") Hand hand,
             @Option(names = "--role", paramLabel = "ROLE", defaultValue = "gamer",
                 description = "gamer, backup, test or retired; default ${DEFAULT-VALUE}") String role,
-            @Mixin ClubFactOptions facts, @Mixin SittingOptions how, @Mixin BookOptions book) throws BadInput {
+            @Mixin ClubFactOptions facts, @Mixin SittingOptions how, @Mixin BookOptions book, @Mixin OutputOptions output)
+        throws BadInput {
+        output.check();
         ClubBook.Entered entered = ClubBook.add(book.open(), new ClubBook.NewClub(tag, player, category,
             Optional.ofNullable(number), hand, role(role), facts.facts()), how.sitting(orNone(values), facts.setting()));
-        said(entered, "is in the book");
-        return Main.DONE;
+        return said("club add", entered, "is in the book", output);
     }
 
     @Command(name = "record", mixinStandardHelpOptions = true, sortOptions = false,
@@ -57,12 +59,13 @@ final class ClubCommand extends ClubViewCommands implements Runnable {
                @Option(names = "--state", paramLabel = "STATE", description = "in play, backup, test, damaged, stripped or retired, "
                    + "where it has changed") String state,
                @Option(names = "--found", description = "this is only how it came to the bench, not how it should be") boolean found,
-               @Mixin ClubFactOptions facts, @Mixin SittingOptions how, @Mixin BookOptions book) throws BadInput {
+               @Mixin ClubFactOptions facts, @Mixin SittingOptions how, @Mixin BookOptions book, @Mixin OutputOptions output)
+        throws BadInput {
+        output.check();
         Map<String, String> changed = facts.facts();
-        ClubBook.Entered entered = ClubBook.record(book.open(), tag, how.sitting(orNone(values), facts.setting()), changed,
+        ClubBook.Entered entered = ClubBook.record(book.there(), tag, how.sitting(orNone(values), facts.setting()), changed,
             state == null ? Optional.empty() : Optional.of(role(state)), found);
-        said(entered, found ? "was found so; what it should measure is as before" : "is recorded");
-        return Main.DONE;
+        return said("club record", entered, found ? "was found so; what it should measure is as before" : "is recorded", output);
     }
 
     @Command(name = "correct", mixinStandardHelpOptions = true,
@@ -70,22 +73,29 @@ final class ClubCommand extends ClubViewCommands implements Runnable {
         footer = {"", "Examples:", "  benchtwin club correct OAKES-DR 118 9.4 --why \"digits swapped\"",
             "  benchtwin club correct OAKES-DR 118 --why \"another club was on the gauge\""})
     int correct(@Parameters(index = "0", paramLabel = "TAG", description = "the club's tag") String tag,
-                @Parameters(index = "1", paramLabel = "READING", description = "the reading's number, as club history shows it")
+                @Parameters(index = "1", paramLabel = "READING", description = "the reading's number, as club show has it")
                 long reading,
-                @Parameters(index = "2", arity = "0..1", paramLabel = "VALUE", description = "what it should have said: degrees, "
-                    + "mm, points, cpm or g; without it the reading is taken back") Double value,
+                @Parameters(index = "2", arity = "0..1", paramLabel = "VALUE", description = "what it should have said: 9.4, 45 1/4, "
+                    + "D2.3; without it the reading is taken back") String value,
                 @Option(names = "--why", required = true, paramLabel = "TEXT", description = "why") String why,
-                @Mixin BookOptions book) throws BadInput {
-        String quantity = ClubBook.correct(book.open(), tag, reading, value == null ? OptionalDouble.empty()
-            : OptionalDouble.of(value), why);
-        out().printf("Reading %d (%s) of %s is %s; the old one is kept.%n", reading, quantity.replace('_', ' '), tag,
-            value == null ? "taken back" : "corrected");
-        return Main.DONE;
+                @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        return corrected(Corrections.ofClub(book.there(), tag, reading, Optional.ofNullable(value), why), reading, "club correct", tag,
+            output, out());
     }
 
-    private void said(ClubBook.Entered entered, String what) {
-        out().printf("%s %s, with %d reading%s.%n", entered.club(), what, entered.read(), entered.read() == 1 ? "" : "s");
-        entered.remarks().forEach(out()::println);
+    static int corrected(Corrections.Corrected corrected, long reading, String act, String tag, OutputOptions output,
+                         PrintWriter out) {
+        return Said.print(output, out, act, List.of(tag), corrected.now().isPresent()
+            ? "Reading %d of %s, %s %s, is put right: %s. The old one is kept.".formatted(reading, corrected.of(), corrected.what(),
+                corrected.was(), corrected.now().get())
+            : "Reading %d of %s, %s %s, is taken back. It is kept, with the reason.".formatted(reading, corrected.of(),
+                corrected.what(), corrected.was()), List.of());
+    }
+
+    private int said(String act, ClubBook.Entered entered, String what, OutputOptions output) {
+        return Said.print(output, out(), act, List.of(entered.club()), "%s %s%s.".formatted(entered.club(), what, entered.read() == 0
+            ? "" : ", with %d reading%s".formatted(entered.read(), entered.read() == 1 ? "" : "s")), entered.remarks());
     }
 
     private static List<String> orNone(List<String> values) {
@@ -93,7 +103,7 @@ final class ClubCommand extends ClubViewCommands implements Runnable {
     }
 
     /** A club's state; gamer is another word for in play. */
-    private static ClubState role(String word) throws BadInput {
+    static ClubState role(String word) throws BadInput {
         String asked = word.strip().toLowerCase(java.util.Locale.ROOT).replace('-', ' ').replace('_', ' ');
         for (ClubState state : ClubState.values()) {
             if (state.word().equals(asked) || state == ClubState.IN_PLAY && asked.equals("gamer")) {

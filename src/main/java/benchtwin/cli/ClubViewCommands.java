@@ -35,11 +35,14 @@ class ClubViewCommands {
                         + "entries and corrections included") boolean knownNow,
                     @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
-        ClubViews.Club club = ClubViews.show(book.open(), tag, when(asOf, knownNow));
+        if (knownNow && asOf == null) {
+            throw new BadInput("--known-now goes with --as-of DATE");
+        }
+        ClubViews.Club club = ClubViews.show(book.there(), tag, when("--as-of", asOf, knownNow));
         if (output.isJson()) {
             out().println(ClubJson.text(club));
         } else {
-            new ClubPage(output.page(out())).show(club);
+            new ClubPage(output.page(out())).show(club, asOf == null ? "" : asOf.strip(), knownNow);
         }
         return Main.DONE;
     }
@@ -55,9 +58,9 @@ class ClubViewCommands {
         output.check();
         if (plot != null) {
             Pictures.check(plot);
-            Pictures.write(ClubHistory.picture(book.open(), tag, new Tolerances(Map.of(), Map.of())), plot);
+            Pictures.write(ClubHistory.picture(book.there(), tag, new Tolerances(Map.of(), Map.of())), plot);
         }
-        Timeline timeline = ClubHistory.of(book.open(), tag);
+        Timeline timeline = ClubHistory.of(book.there(), tag);
         if (output.isJson()) {
             out().println(ClubJson.history(timeline));
         } else {
@@ -85,11 +88,14 @@ class ClubViewCommands {
                        String tolerance,
                        @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
+        if (knownNow && asOf == null && andOf == null) {
+            throw new BadInput("--known-now goes with --as-of DATE or --and-of DATE");
+        }
         if (b == null && asOf == null && andOf == null) {
             throw new BadInput("one club and no day: give a second club, or a day with --as-of");
         }
-        ClubViews.Compared compared = ClubViews.compare(book.open(), a, when(asOf, knownNow), b == null ? a : b,
-            when(andOf, knownNow), new Tolerances(QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance), Map.of()));
+        ClubViews.Compared compared = ClubViews.compare(book.there(), a, when("--as-of", asOf, knownNow), b == null ? a : b,
+            when("--and-of", andOf, knownNow), new Tolerances(QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance), Map.of()));
         if (output.isJson()) {
             out().println(ClubJson.compared(compared));
         } else {
@@ -98,8 +104,8 @@ class ClubViewCommands {
         return Main.DONE;
     }
 
-    private static ClubViews.When when(String day, boolean knownNow) throws BadInput {
-        Optional<LocalDate> on = SittingOptions.day("--as-of", day);
+    private static ClubViews.When when(String option, String day, boolean knownNow) throws BadInput {
+        Optional<LocalDate> on = SittingOptions.day(option, day);
         return on.isEmpty() ? ClubViews.When.NOW : new ClubViews.When(on, knownNow);
     }
 

@@ -3,8 +3,10 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.JobBook;
 import benchtwin.bench.JobJson;
+import benchtwin.club.Quantity;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,6 +20,8 @@ import picocli.CommandLine.Spec;
     description = "What is promised to whom by when.",
     footer = {"", "Example:", "  benchtwin job add twin --club OAKES-DR --due \"2026-05-21 14:20\""})
 final class JobCommand implements Runnable {
+
+    private static final int LONGEST_NAME = 30;
 
     @Spec
     private CommandSpec spec;
@@ -34,11 +38,13 @@ final class JobCommand implements Runnable {
             @Option(names = "--player", paramLabel = "NAME", description = "for whom; default the club's player") String player,
             @Option(names = "--due", paramLabel = "WHEN", description = "by when: a day, or a day and an hour") String due,
             @Option(names = "--note", paramLabel = "TEXT", description = "anything else", defaultValue = "") String note,
-            @Mixin BookOptions book) throws BadInput {
+            @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
         String number = JobBook.add(book.open(), new JobBook.Order(what, Optional.ofNullable(player),
             Optional.ofNullable(club), Optional.ofNullable(due), note));
-        out().printf("Job %s is taken on. Plan it with: benchtwin job plan %s%n", number, number);
-        return Main.DONE;
+        return Said.print(output, out(), "job add", List.of(number), "Job %s is taken on. %s".formatted(number,
+            what == JobBook.What.TWIN && club != null ? "Plan it with: benchtwin job plan " + number
+            : "See it with: benchtwin job show " + number), List.of());
     }
 
     @Command(name = "list", mixinStandardHelpOptions = true, description = "List the jobs, the one due first before the others.",
@@ -46,7 +52,7 @@ final class JobCommand implements Runnable {
     int list(@Option(names = "--all", description = "those handed over and called off as well") boolean all,
              @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
-        List<JobBook.Job> jobs = JobBook.list(book.open(), all);
+        List<JobBook.Job> jobs = JobBook.list(book.there(), all);
         if (output.isJson()) {
             out().println(JobJson.list(jobs));
             return Main.DONE;
@@ -55,9 +61,11 @@ final class JobCommand implements Runnable {
         if (jobs.isEmpty()) {
             page.line("No jobs%s. Take one on with: benchtwin job add", all ? "" : " waiting");
         }
+        int player = Math.min(LONGEST_NAME, jobs.stream().mapToInt(job -> job.player().orElse("").length()).max().orElse(1));
         for (JobBook.Job job : jobs) {
-            page.line("%4s  %-16s  %-11s  %-8s %-20s %s", job.number(), job.due().orElse("no day set"), job.status(), job.what(),
-                job.player().orElse(""), job.club().orElse(""));
+            page.line("%4s  %-16s  %-11s  %-6s  %-" + Math.max(1, player) + "s  %s", job.number(), job.due().orElse("no day set"),
+                job.status(), job.what(), page.cut(job.player().orElse(""), player),
+                page.cut(job.club().orElse(""), Page.WIDTH - LONGEST_NAME * 2 + 8));
         }
         return Main.DONE;
     }
@@ -67,7 +75,7 @@ final class JobCommand implements Runnable {
     int show(@Parameters(paramLabel = "NUMBER", description = "the job's number") String number, @Mixin BookOptions book,
              @Mixin OutputOptions output) throws BadInput {
         output.check();
-        JobBook.Job job = JobBook.show(book.open(), number);
+        JobBook.Job job = JobBook.show(book.there(), number);
         if (output.isJson()) {
             out().println(JobJson.text(job));
         } else {
@@ -77,15 +85,15 @@ final class JobCommand implements Runnable {
     }
 
     static void print(Page page, JobBook.Job job) {
-        page.line("Job %s: %s%s%s, %s", job.number(), job.what(), job.club().map(club -> " of " + club).orElse(""),
-            job.player().map(player -> " for " + player).orElse(""), job.status());
-        page.line("Due %s", job.due().orElse("no day set"));
+        page.wrapped("", "Job %s: %s%s%s, %s".formatted(job.number(), job.what(), job.club().map(club -> " of " + club).orElse(""),
+            job.player().map(player -> " for " + player).orElse(""), job.status()));
+        page.line("%s", job.due().map(due -> "Due " + due).orElse("No day set"));
         job.words().ifPresent(words -> page.wrapped("", words));
         if (!job.parts().isEmpty()) {
             page.blank();
             page.line("Promised to it:");
-            job.parts().forEach(part -> page.line("  %-7s %-16s %s%s", part.kind(), part.tag(), part.place().orElse("no place recorded"),
-                part.count() > 1 ? "   " + part.count() + " of them" : ""));
+            job.parts().forEach(part -> page.wrapped(String.format(Locale.ROOT, "  %-6s  ", part.kind()), part.tag() + ", "
+                + part.place().orElse("no place recorded") + (part.count() > 1 ? ", " + part.count() + " of them" : "")));
         }
         if (!job.steps().isEmpty()) {
             page.blank();
@@ -95,26 +103,29 @@ final class JobCommand implements Runnable {
                 page.wrapped("  %2d. ".formatted(number), step);
             }
         }
-        for (JobBook.Expected expected : job.expected()) {
-            page.wrapped("Should measure  ", (job.expected().size() > 1 ? expected.club() + ": " : "") + String.join(", ",
-                expected.values().entrySet().stream()
-                    .filter(one -> benchtwin.club.Quantity.targetable().contains(one.getKey()))
-                    .map(one -> Figures.name(one.getKey()) + " " + Figures.value(one.getKey(), one.getValue())).toList()));
-        }
+        job.expected().forEach(club -> measures(page, "Should measure  ", club, job.expected().size() > 1));
+        job.measured().forEach(club -> measures(page, "Measures        ", club,
+            job.measured().size() > 1 || !job.club().equals(Optional.of(club.club()))));
         page.blank();
         job.history().forEach(line -> page.wrapped("", line));
         job.notes().forEach(note -> page.wrapped("Note: ", note));
+    }
+
+    private static void measures(Page page, String lead, JobBook.OfClub club, boolean named) {
+        page.wrapped(lead, (named ? club.club() + ": " : "") + String.join(", ", club.values().entrySet().stream()
+            .filter(one -> Quantity.targetable().contains(one.getKey()))
+            .map(one -> Figures.name(one.getKey()) + " " + Figures.value(one.getKey(), one.getValue())).toList()));
     }
 
     @Command(name = "cancel", mixinStandardHelpOptions = true, description = "Call a job off; its parts are free again.",
         footer = {"", "Example:", "  benchtwin job cancel 12 --why \"the player withdrew\""})
     int cancel(@Parameters(paramLabel = "NUMBER", description = "the job's number") String number,
                @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
-               @Mixin BookOptions book) throws BadInput {
-        List<JobBook.PartInShort> freed = JobBook.cancel(book.open(), number, why);
-        out().printf("Job %s is called off%s.%n", number, freed.isEmpty() ? "" : "; free again: "
-            + String.join(", ", freed.stream().map(JobBook.PartInShort::tag).toList()));
-        return Main.DONE;
+               @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        List<JobBook.PartInShort> freed = JobBook.cancel(book.there(), number, why);
+        return Said.print(output, out(), "job cancel", List.of(number), "Job %s is called off%s.".formatted(number, freed.isEmpty()
+            ? "" : "; free again: " + String.join(", ", freed.stream().map(JobBook.PartInShort::tag).toList())), List.of());
     }
 
     private PrintWriter out() {

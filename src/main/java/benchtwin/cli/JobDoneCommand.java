@@ -26,24 +26,32 @@ final class JobDoneCommand implements Callable<Integer> {
     private String number;
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "QUANTITY=VALUE", description = "what the finished club measures")
     private List<String> values;
-    @Option(names = "--as", paramLabel = "TAG", order = 1, description = "the tag of the club that was built, where it is a new one")
+    @Option(names = "--as", paramLabel = "TAG", order = 1, description = "the tag of the club that was built, where it is a new one; "
+        + "of a set, what its clubs' tags begin with")
     private String as;
+    @Option(names = "--state", paramLabel = "STATE", order = 2, description = "in play, backup or test; default as it was, of a new "
+        + "club backup while the old one is in play")
+    private String state;
     @Option(names = "--old-cracked", order = 2, description = "the head that came off is cracked and leaves the stock for good")
     private boolean oldCracked;
+    @Option(names = "--old-broken", order = 2, description = "the shaft that came out is broken and leaves the stock")
+    private boolean oldBroken;
     @Mixin
     private ClubFactOptions facts;
     @Mixin
     private SittingOptions how;
     @Mixin
     private BookOptions book;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
-        List<String> remarks = JobDone.handOver(book.open(), number, new JobDone.Result(
-            how.sitting(values == null ? List.of() : values, facts.setting()), Optional.ofNullable(as), facts.facts(), oldCracked,
-            ""));
-        spec.commandLine().getOut().printf("Job %s is handed over.%n", number);
-        remarks.forEach(spec.commandLine().getOut()::println);
-        return Main.DONE;
+        output.check();
+        List<String> remarks = JobDone.handOver(book.there(), number, new JobDone.Result(
+            how.sitting(values == null ? List.of() : values, facts.setting()), Optional.ofNullable(as), facts.facts(),
+            state == null ? Optional.empty() : Optional.of(ClubCommand.role(state)), oldCracked, oldBroken));
+        return Said.print(output, spec.commandLine().getOut(), "job done", List.of(number),
+            "Job %s is handed over.".formatted(number), remarks);
     }
 }

@@ -20,6 +20,8 @@ import picocli.CommandLine.Spec;
         "", "Exit status: 0 something is inside tolerance, 1 nothing is, 2 bad input."})
 final class JobPlanCommand implements Callable<Integer> {
 
+    private static final int USUAL_TOP = 5;
+
     @Spec
     private CommandSpec spec;
     @Parameters(paramLabel = "NUMBER", description = "the job's number")
@@ -38,7 +40,11 @@ final class JobPlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInput {
-        JobBook.Job job = JobBook.show(book.open(), number);
+        output.check();
+        if (pick != null && pick < 1) {
+            throw new BadInput("--pick %d: expected the number of an option, 1 for the first".formatted(pick));
+        }
+        JobBook.Job job = JobBook.show(book.there(), number);
         if (!job.what().equals(JobBook.What.TWIN.word()) || job.club().isEmpty()) {
             throw new BadInput(job.club().isEmpty() ? "job %s names no club; plan it with benchtwin match, change or set and --job %s"
                 .formatted(number, number) : "job %s is a %s; plan it with benchtwin %s … --job %s --promise 1".formatted(number,
@@ -46,11 +52,12 @@ final class JobPlanCommand implements Callable<Integer> {
         }
         List<String> words = new ArrayList<>(List.of("match", "--club", job.club().get(), "--keep", keep, "--job", number));
         book.file().ifPresent(file -> words.addAll(List.of("--book", file.toString())));
+        book.by().ifPresent(name -> words.addAll(List.of("--by", name)));
         if (pick != null) {
             words.addAll(List.of("--promise", Integer.toString(pick)));
         }
-        if (top != null) {
-            words.addAll(List.of("--top", Integer.toString(top)));
+        if (top != null || pick != null && pick > USUAL_TOP) {
+            words.addAll(List.of("--top", Integer.toString(Math.max(top == null ? 0 : top, pick == null ? 0 : pick))));
         }
         if (output.isJson()) {
             words.add("--json");

@@ -29,9 +29,10 @@ final class NoteCommand implements Runnable {
             "  benchtwin note add job:12 \"call before noon\""})
     int add(@Parameters(index = "0", paramLabel = "WHAT", description = "a tag, a name, or a job's number as job:12") String about,
             @Parameters(index = "1", paramLabel = "TEXT", description = "the note") String text,
-            @Mixin BookOptions book) throws BadInput {
-        out().printf("Noted on %s.%n", NoteBook.add(book.open(), about, text));
-        return Main.DONE;
+            @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        String noted = NoteBook.add(book.there(), about, text);
+        return Said.print(output, out(), "note add", List.of(noted), "Noted on %s.".formatted(noted), List.of());
     }
 
     @Command(name = "find", mixinStandardHelpOptions = true,
@@ -40,7 +41,7 @@ final class NoteCommand implements Runnable {
     int find(@Parameters(arity = "1..*", paramLabel = "WORD", description = "what is looked for") List<String> words,
              @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
-        List<NoteBook.Found> notes = NoteBook.find(book.open(), String.join(" ", words));
+        List<NoteBook.Found> notes = NoteBook.find(book.there(), String.join(" ", words));
         if (output.isJson()) {
             out().println(NoteBook.json(notes));
         } else {

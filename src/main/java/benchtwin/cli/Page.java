@@ -71,6 +71,18 @@ final class Page {
         out.println();
     }
 
+    /** So much of a text as a column has room for. */
+    String cut(String text, int width) {
+        String shown = BREAKS.matcher(plain ? ascii(text) : text).replaceAll(" ");
+        if (shown.length() <= width) {
+            return shown;
+        }
+        String more = plain ? "..." : "…";
+        int end = Math.max(0, width - more.length());
+        boolean splits = end > 0 && end < shown.length() && Character.isHighSurrogate(shown.charAt(end - 1));
+        return shown.substring(0, splits ? end - 1 : end) + more;
+    }
+
     /** A word longer than a line is cut where the line ends. */
     private static List<String> words(String text, int longest) {
         List<String> words = new ArrayList<>();
@@ -95,7 +107,7 @@ final class Page {
     private static String ascii(String text) {
         String signs = text.replace("°", "d").replace("…", "...").replace("−", "-").replace("·", ".").replace("│", "|").replace("●", "*")
             .replace("○", "o").replace("┼", "+").replace("─", "-").replace("▸", ">").replace("◂", "<").replace("×", "x")
-            .replace("²", "2").replace("±", "+/-").replace("½", "1/2").replace("’", "'");
+            .replace("²", "2").replace("³", "3").replace("µ", "u").replace("→", "->").replace("±", "+/-").replace("½", "1/2").replace("’", "'");
         return NOT_ASCII.matcher(MARKS.matcher(Normalizer.normalize(signs, Normalizer.Form.NFD)).replaceAll("")).replaceAll("?");
     }
 }

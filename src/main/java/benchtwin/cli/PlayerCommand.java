@@ -4,6 +4,7 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.PlayerBook;
 import benchtwin.bench.PlayerJson;
 import benchtwin.club.Hand;
+import benchtwin.club.QuantityText;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -17,6 +18,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "player", mixinStandardHelpOptions = true, description = "The players in the book.",
     footer = {"", "Example:", "  benchtwin player add \"N. Oakes\" --hand right --tolerance loft=0.2"})
 final class PlayerCommand implements Runnable {
+
+    private static final int LONGEST_NAME = 40;
 
     @Spec
     private CommandSpec spec;
@@ -33,11 +36,11 @@ final class PlayerCommand implements Runnable {
             @Option(names = "--tolerance", paramLabel = "LIST", description = "tolerances this player wants, such as "
                 + "loft=0.2,length=1/16; used for the player's clubs where a command names none") String tolerance,
             @Option(names = "--note", paramLabel = "TEXT", description = "anything else") String note,
-            @Mixin BookOptions book) throws BadInput {
+            @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
         String added = PlayerBook.add(book.open(), name, Optional.ofNullable(hand),
             QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance), Optional.ofNullable(note));
-        out().printf("%s is in the book.%n", added);
-        return Main.DONE;
+        return Said.print(output, out(), "player add", List.of(added), "%s is in the book.".formatted(added), List.of());
     }
 
     @Command(name = "describe", mixinStandardHelpOptions = true, description = "Put down anew what is known of a player.",
@@ -45,18 +48,19 @@ final class PlayerCommand implements Runnable {
     int describe(@Parameters(paramLabel = "NAME", description = "the player's name") String name,
                  @Option(names = "--hand", paramLabel = "HAND", description = "right or left") Hand hand,
                  @Option(names = "--tolerance", paramLabel = "LIST", description = "tolerances that change") String tolerance,
-                 @Mixin BookOptions book) throws BadInput {
-        String described = PlayerBook.describe(book.open(), name, Optional.ofNullable(hand),
+                 @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        String described = PlayerBook.describe(book.there(), name, Optional.ofNullable(hand),
             QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance));
-        out().printf("%s is described anew; what was known before is kept.%n", described);
-        return Main.DONE;
+        return Said.print(output, out(), "player describe", List.of(described),
+            "%s is described anew; what was known before is kept.".formatted(described), List.of());
     }
 
     @Command(name = "list", mixinStandardHelpOptions = true, description = "List the players.",
         footer = {"", "Example:", "  benchtwin player list"})
     int list(@Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
-        List<PlayerBook.Player> players = PlayerBook.list(book.open());
+        List<PlayerBook.Player> players = PlayerBook.list(book.there());
         if (output.isJson()) {
             out().println(PlayerJson.list(players));
         } else {
@@ -64,9 +68,11 @@ final class PlayerCommand implements Runnable {
             if (players.isEmpty()) {
                 page.line("No players yet. Put one in with: benchtwin player add NAME");
             }
-            players.forEach(player -> page.line("%-28s %-6s %2d club%s%s", player.name(),
+            int width = players.stream().mapToInt(player -> player.name().length()).max().orElse(1);
+            int name = Math.min(width, LONGEST_NAME);
+            players.forEach(player -> page.line("%-" + name + "s  %-5s  %2d club%s  %s", page.cut(player.name(), name),
                 player.hand().map(Hand::word).orElse(""), player.clubs().size(), player.clubs().size() == 1 ? " " : "s",
-                player.jobs().isEmpty() ? "" : "   " + String.join("; ", player.jobs())));
+                page.cut(String.join("; ", player.jobs()), Page.WIDTH - name - LONGEST_NAME / 2)));
         }
         return Main.DONE;
     }
@@ -76,7 +82,7 @@ final class PlayerCommand implements Runnable {
     int show(@Parameters(paramLabel = "NAME", description = "the player's name") String name, @Mixin BookOptions book,
              @Mixin OutputOptions output) throws BadInput {
         output.check();
-        PlayerBook.Player player = PlayerBook.show(book.open(), name);
+        PlayerBook.Player player = PlayerBook.show(book.there(), name);
         if (output.isJson()) {
             out().println(PlayerJson.text(player));
         } else {
@@ -86,14 +92,17 @@ final class PlayerCommand implements Runnable {
     }
 
     private static void print(Page page, PlayerBook.Player player) {
-        page.line("%s%s", player.name(), player.hand().map(hand -> ", " + hand.word() + "-handed").orElse(""));
+        page.wrapped("", "%s%s".formatted(player.name(), player.hand().map(hand -> ", " + hand.word() + "-handed").orElse("")));
         if (!player.tolerances().isEmpty()) {
             page.wrapped("Tolerances  ", String.join(", ", player.tolerances().entrySet().stream()
-                .map(one -> Figures.name(one.getKey()) + " " + Figures.difference(one.getKey(), one.getValue()).replace("+", "±"))
+                .map(one -> Figures.name(one.getKey()) + " ±" + QuantityText.size(one.getKey(), one.getValue()))
                 .toList()));
         }
-        page.blank();
-        player.clubs().forEach(club -> page.line("%-16s %-12s %-9s %s", club.tag(), club.what(), club.state(), club.parts()));
+        if (!player.clubs().isEmpty() || !player.jobs().isEmpty() || !player.notes().isEmpty()) {
+            page.blank();
+        }
+        player.clubs().forEach(club -> page.line("%-24s  %-12s  %-8s  %s", page.cut(club.tag(), 24), page.cut(club.what(), 12),
+            club.state(), page.cut(club.parts(), 46)));
         player.jobs().forEach(job -> page.wrapped("", job));
         player.notes().forEach(note -> page.wrapped("Note: ", note));
     }

@@ -1,10 +1,12 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.Corrections;
 import benchtwin.bench.StockBook;
 import benchtwin.bench.StockBookJson;
 import benchtwin.bench.StockExport;
 import benchtwin.bench.StockImport;
+import benchtwin.bench.StockViews;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -33,7 +35,8 @@ class StockActCommands {
                     Path folder, @Mixin StockOptions stock, @Mixin OutputOptions output)
         throws BadInput {
         output.check();
-        StockImport.Imported imported = StockImport.run(stock.openBook(), stock.files(Optional.ofNullable(folder)), stock.isGoodRows());
+        StockImport.Read read = StockImport.read(stock.files(Optional.ofNullable(folder)), stock.isGoodRows());
+        StockImport.Imported imported = StockImport.enter(stock.openBook(), read);
         if (output.isJson()) {
             out().println(StockBookJson.imported(imported));
             return Main.DONE;
@@ -41,7 +44,8 @@ class StockActCommands {
         Page page = output.page(out());
         imported.remarks().forEach(remark -> page.wrapped("", remark));
         imported.changes().forEach(change -> page.wrapped("  ", change));
-        page.line("%d new, %d changed, %d as before.", imported.added(), imported.changed(), imported.same());
+        page.line("%d row%s: %d new, %d changed, %d as before.", read.rows().size(), read.rows().size() == 1 ? "" : "s",
+            imported.added(), imported.changed(), imported.same());
         return Main.DONE;
     }
 
@@ -62,10 +66,10 @@ class StockActCommands {
         footer = {"", "Example:", "  benchtwin stock move H-014 H-015 --to \"van, drawer 3\""})
     public int move(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
                     @Option(names = "--to", required = true, paramLabel = "PLACE", description = "where they lie now") String place,
-                    @Mixin BookOptions book) throws BadInput {
-        StockBook.move(book.open(), tags, place);
-        out().printf("%s moved to %s.%n", String.join(", ", tags), place);
-        return Main.DONE;
+                    @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        List<String> moved = StockBook.move(book.there(), tags, place);
+        return said(output, "stock move", moved, "%s moved to %s.".formatted(String.join(", ", moved), place));
     }
 
     /** Promises parts. */
@@ -78,10 +82,14 @@ class StockActCommands {
                        @Option(names = "--for", paramLabel = "NAME", defaultValue = "", description = "for whom") String whom,
                        @Option(names = "--count", paramLabel = "N", defaultValue = "1",
                            description = "how many of a sleeve or weight; default 1") int count,
-                       @Mixin BookOptions book) throws BadInput {
-        StockBook.reserve(book.open(), tags, Optional.ofNullable(job), whom, count);
-        out().printf("%s promised to %s.%n", String.join(", ", tags), job == null ? whom : "job " + job);
-        return Main.DONE;
+                       @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        if (job == null && whom.isBlank()) {
+            throw new BadInput("a promise is to somebody: give a job with --job, or a name with --for");
+        }
+        List<String> kept = StockBook.reserve(book.there(), tags, Optional.ofNullable(job), whom, count);
+        return said(output, "stock reserve", kept, "%s%s promised to %s.".formatted(count > 1 ? count + " of " : "",
+            String.join(", ", kept), job == null ? whom.strip() : "job " + job + (whom.isBlank() ? "" : ", " + whom.strip())));
     }
 
     /** Takes promises back. */
@@ -90,10 +98,11 @@ class StockActCommands {
     public int release(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
                        @Option(names = "--job", paramLabel = "NUMBER", description = "only this job's promise") String job,
                        @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
-                       @Mixin BookOptions book) throws BadInput {
-        StockBook.release(book.open(), tags, Optional.ofNullable(job), why);
-        out().printf("%s free again.%n", String.join(", ", tags));
-        return Main.DONE;
+                       @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        List<String> free = StockBook.release(book.there(), tags, Optional.ofNullable(job), why);
+        return said(output, "stock release", free, "%s no longer promised to %s.".formatted(String.join(", ", free),
+            job == null ? "anybody" : "job " + job));
     }
 
     /** Takes parts out of the stock. */
@@ -103,11 +112,11 @@ class StockActCommands {
     public int retire(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
                       @Option(names = "--cracked", description = "it is cracked") boolean cracked,
                       @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
-                      @Mixin BookOptions book) throws BadInput {
-        List<String> lapsed = StockBook.retire(book.open(), tags, cracked, why);
-        out().printf("%s retired.%n", String.join(", ", tags));
-        lapsed.forEach(line -> out().println("Lapsed: " + line));
-        return Main.DONE;
+                      @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        StockBook.Retired retired = StockBook.retire(book.there(), tags, cracked, why);
+        return Said.print(output, out(), "stock retire", retired.tags(), "%s out of the stock%s.".formatted(
+            String.join(", ", retired.tags()), cracked ? " for good" : ""), retired.remarks());
     }
 
     /** Brings retired parts back. */
@@ -115,10 +124,10 @@ class StockActCommands {
         footer = {"", "Example:", "  benchtwin stock return S-012 --why \"found again\""})
     public int giveBack(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
                         @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
-                        @Mixin BookOptions book) throws BadInput {
-        StockBook.giveBack(book.open(), tags, why);
-        out().printf("%s in stock again.%n", String.join(", ", tags));
-        return Main.DONE;
+                        @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        List<String> back = StockBook.giveBack(book.there(), tags, why);
+        return said(output, "stock return", back, "%s in stock again.".formatted(String.join(", ", back)));
     }
 
     /** Counts what is there, or puts counts down. */
@@ -130,7 +139,7 @@ class StockActCommands {
                      List<String> kinds, @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
         if (counted == null || counted.isEmpty()) {
-            new StockPage(output, out()).tally(StockBook.tally(book.open(), new StockBook.Asked(
+            new StockPage(output, out()).tally(StockViews.tally(book.there(), new StockViews.Asked(
                 kinds == null ? List.of() : kinds, List.of(), false, true)));
             return Main.DONE;
         }
@@ -140,11 +149,33 @@ class StockActCommands {
             if (pair.length != 2 || !pair[1].matches("\\d{1,6}")) {
                 throw new BadInput("\"%s\": expected a tag and how many were counted, such as lock-2-335=3".formatted(one));
             }
-            counts.put(pair[0].strip(), Integer.parseInt(pair[1]));
+            if (counts.put(pair[0].strip(), Integer.parseInt(pair[1])) != null) {
+                throw new BadInput("%s is counted twice".formatted(pair[0].strip()));
+            }
         }
-        StockBook.count(book.open(), counts);
-        out().printf("%d counts put down.%n", counts.size());
-        return Main.DONE;
+        List<String> put = StockBook.count(book.there(), counts);
+        return said(output, "stock count", put, "Put down: %s.".formatted(String.join(", ", put)));
+    }
+
+    /** Puts a reading right. */
+    @Command(name = "correct", mixinStandardHelpOptions = true,
+        description = "Put a reading of a part right, or take it back. The old one is kept, with the reason.",
+        footer = {"", "Examples:", "  benchtwin stock correct H-014 1067 9.4 --why \"digits swapped\"",
+            "  benchtwin stock correct H-014 1067 --why \"another head was on the gauge\""})
+    public int correct(@Parameters(index = "0", paramLabel = "TAG", description = "the part's tag") String tag,
+                       @Parameters(index = "1", paramLabel = "READING", description = "the reading's number, as stock show has it")
+                       long reading,
+                       @Parameters(index = "2", arity = "0..1", paramLabel = "VALUE", description = "what it should have said, in "
+                           + "the unit stock show has it; without it the reading is taken back") String value,
+                       @Option(names = "--why", required = true, paramLabel = "TEXT", description = "why") String why,
+                       @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        return ClubCommand.corrected(Corrections.ofPart(book.there(), tag, reading, Optional.ofNullable(value), why), reading,
+            "stock correct", tag, output, out());
+    }
+
+    private int said(OutputOptions output, String act, List<String> of, String sentence) {
+        return Said.print(output, out(), act, of, sentence, List.of());
     }
 
     /** Where answers go. */

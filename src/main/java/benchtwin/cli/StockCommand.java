@@ -1,7 +1,8 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
-import benchtwin.bench.StockBook;
+import benchtwin.bench.OpenBook;
+import benchtwin.bench.StockViews;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,9 +40,11 @@ final class StockCommand extends StockActCommands implements Runnable {
              @Option(names = "--retired", description = "those that left the stock as well") boolean retired,
              @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
-        List<StockBook.Part> parts = StockBook.list(book.open(), new StockBook.Asked(kinds == null ? List.of() : kinds, words,
+        OpenBook opened = book.there();
+        List<StockViews.Part> parts = StockViews.list(opened, new StockViews.Asked(kinds == null ? List.of() : kinds, words,
             free, retired));
-        new StockPage(output, out()).list(parts);
+        boolean any = !parts.isEmpty() || !StockViews.list(opened, new StockViews.Asked(List.of(), List.of(), false, true)).isEmpty();
+        new StockPage(output, out()).list(parts, any);
         return parts.isEmpty() ? Main.NOTHING_SUITABLE : Main.DONE;
     }
 
@@ -50,7 +53,7 @@ final class StockCommand extends StockActCommands implements Runnable {
     int show(@Parameters(paramLabel = "TAG", description = "the part's tag") String tag, @Mixin BookOptions book,
              @Mixin OutputOptions output) throws BadInput {
         output.check();
-        new StockPage(output, out()).show(StockBook.show(book.open(), tag));
+        new StockPage(output, out()).show(StockViews.show(book.there(), tag));
         return Main.DONE;
     }
 
@@ -59,6 +62,6 @@ final class StockCommand extends StockActCommands implements Runnable {
         footer = {"", "Example:", "  benchtwin stock audit", "", "Exit status: 0 all agree, 1 something does not."})
     int audit(@Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
         output.check();
-        return CheckPage.print(StockBook.audit(book.open()), output, out());
+        return CheckPage.print(StockViews.audit(book.there()), output, out());
     }
 }

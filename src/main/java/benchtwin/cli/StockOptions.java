@@ -105,12 +105,17 @@ final class StockOptions {
      */
     StockFiles files(Optional<Path> named) throws BadInput {
         StockFiles inFolder = NOTHING;
+        if (named.isPresent() && folder != null) {
+            throw new BadInput("two folders, %s and --stock %s: leave one out".formatted(named.get(), folder));
+        }
+        String called = named.isPresent() ? "" : "--stock ";
         if (named.isPresent()) {
             folder = named.get();
         }
         if (folder != null) {
             if (!Files.isDirectory(folder)) {
-                throw new BadInput("--stock %s is not a folder".formatted(folder));
+                throw new BadInput(called + (Files.exists(folder) ? "%s is a file, not a folder; name a file by what is in it, such as "
+                    + "--heads %<s" : "%s is not a folder").formatted(folder));
             }
             inFolder = StockFiles.inFolder(folder);
         }
@@ -121,7 +126,7 @@ final class StockOptions {
         if (files.equals(NOTHING)) {
             throw new BadInput(folder == null
                 ? "no stock was named: give its folder with --stock DIR, or files with --heads, --shafts and so on"
-                : "--stock %s holds none of the files it should, such as heads.csv".formatted(folder));
+                : called + "%s holds none of the files it should, such as heads.csv".formatted(folder));
         }
         return files;
     }

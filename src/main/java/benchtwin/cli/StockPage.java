@@ -1,17 +1,26 @@
 package benchtwin.cli;
 
-import benchtwin.bench.StockBook;
+import benchtwin.bench.ColumnText;
 import benchtwin.bench.StockBookJson;
+import benchtwin.bench.StockViews;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Parts of the book, printed. */
 final class StockPage {
 
-    private static final Set<String> IN_THE_HEADING = Set.of("model", "category", "number", "hand", "place", "reserved_for");
+    private static final Set<String> SAID_ELSEWHERE = Set.of("model", "category", "number", "hand", "place", "count", "retired_why");
+    private static final int MOST_TAG = 24;
+    private static final int MOST_WHAT = 34;
+    private static final int MOST_PLACE = 22;
 
     private final OutputOptions output;
     private final PrintWriter out;
@@ -21,99 +30,126 @@ final class StockPage {
         this.out = out;
     }
 
-    void list(List<StockBook.Part> parts) {
+    void list(List<StockViews.Part> parts, boolean anyInTheBook) {
         if (output.isJson()) {
             out.println(StockBookJson.list(parts));
             return;
         }
         Page page = output.page(out);
-        for (StockBook.Part part : parts) {
-            page.line("%-6s %-12s %-32s %-22s %s", part.kind(), cut(part.tag(), 12), cut(what(part), 32),
-                cut(part.place().orElse(""), 22), where(part));
+        int tag = widest(parts, part -> part.tag().length(), MOST_TAG);
+        int what = widest(parts, part -> part.what().length(), MOST_WHAT);
+        int place = widest(parts, part -> place(part).length(), MOST_PLACE);
+        String row = "%-6s  %-" + tag + "s  %-" + what + "s  %-" + place + "s  %s";
+        int rest = Page.WIDTH - "weight".length() - tag - what - place - 4 * 2;
+        for (StockViews.Part part : parts) {
+            page.line(row, part.kind(), page.cut(part.tag(), tag), page.cut(part.what(), what),
+                page.cut(place(part), place), page.cut(where(part), rest));
         }
-        page.line(parts.isEmpty() ? "No part of the book is like that." : "%d part%s.".formatted(parts.size(),
-            parts.size() == 1 ? "" : "s"));
+        if (parts.isEmpty()) {
+            page.line(anyInTheBook ? "No part of the book is like that."
+                : "The book has no parts yet. Read them in with: benchtwin stock import DIR");
+        } else {
+            page.line("%d part%s.", parts.size(), parts.size() == 1 ? "" : "s");
+        }
     }
 
-    private static String where(StockBook.Part part) {
-        String promises = String.join("; ", part.promises());
-        return switch (part.standing()) {
-            case "in stock" -> part.count() == 1 ? "" : part.count() + " there";
-            case "promised" -> "promised to " + promises;
-            case "built in" -> "built in";
-            default -> part.standing() + part.fact("retired_why").map(why -> ": " + why).orElse("");
-        };
+    private static int widest(List<StockViews.Part> parts, ToIntFunction<StockViews.Part> width, int most) {
+        return Math.max(1, Math.min(most, parts.stream().mapToInt(width).max().orElse(1)));
     }
 
-    private static String what(StockBook.Part part) {
-        return List.of("category", "number", "hand", "model", "port").stream().map(part::fact)
-            .flatMap(java.util.Optional::stream).collect(Collectors.joining(" "));
+    /** A part in a club lies nowhere else. */
+    private static String place(StockViews.Part part) {
+        return part.standing().equals("built in") ? "" : part.place().orElse("");
     }
 
-    void show(StockBook.PartHistory shown) {
+    private static String where(StockViews.Part part) {
+        List<String> words = new ArrayList<>();
+        if (part.isCounted()) {
+            words.add(part.count().isPresent() ? part.count().getAsInt() + " there" : "not counted");
+        }
+        if (!part.promises().isEmpty()) {
+            words.add("promised to " + String.join("; ", part.promises()));
+        }
+        switch (part.standing()) {
+            case "built in" -> words.add(part.club().map(club -> "in " + club).orElse("built in"));
+            case "retired" -> words.add(retired(part));
+            default -> { }
+        }
+        return String.join(", ", words);
+    }
+
+    private static String retired(StockViews.Part part) {
+        return "retired" + part.fact("retired_why").map(why -> ": " + why).orElse("");
+    }
+
+    void show(StockViews.PartHistory shown) {
         if (output.isJson()) {
             out.println(StockBookJson.text(shown));
             return;
         }
         Page page = output.page(out);
-        StockBook.Part part = shown.part();
-        page.line("%s %s   %s", part.kind(), part.tag(), what(part));
-        page.wrapped("", "%s%s%s".formatted(part.standing(), part.place().map(place -> ", " + place).orElse(""),
-            part.promises().isEmpty() ? "" : ", promised to " + String.join("; ", part.promises())));
+        StockViews.Part part = shown.part();
+        page.wrapped("", "%s %s   %s".formatted(part.kind(), part.tag(), part.what()));
+        page.wrapped("", Stream.of(part.standing().equals("in stock") ? "in stock" : "", place(part), where(part))
+            .filter(words -> !words.isEmpty()).collect(Collectors.joining(", ")));
         page.blank();
-        for (StockBook.PartReading reading : part.readings()) {
-            page.line("  %-26s %10s %-9s %s", named(reading.quantity()), number(reading.value()),
-                Double.isNaN(reading.uncertainty()) ? "" : "±" + number(reading.uncertainty()), how(reading));
+        if (!part.readings().isEmpty()) {
+            page.line("  %-22s %-14s %-11s %s", "measures", "", "±", "reading");
         }
-        part.facts().entrySet().stream().filter(fact -> !IN_THE_HEADING.contains(fact.getKey()))
-            .forEach(fact -> page.wrapped("  %-26s ".formatted(named(fact.getKey())), fact.getValue()));
+        for (StockViews.PartReading reading : part.readings()) {
+            page.wrapped(String.format(Locale.ROOT, "  %-22s %-14s %-11s ", ColumnText.name(reading.quantity()),
+                ColumnText.value(reading.quantity(), reading.value()), reading.uncertainty().isPresent()
+                    ? ColumnText.size(reading.quantity(), reading.uncertainty().getAsDouble()) : ""), how(reading));
+        }
+        part.facts().entrySet().stream().filter(fact -> !SAID_ELSEWHERE.contains(fact.getKey())).forEach(fact ->
+            page.wrapped(String.format(Locale.ROOT, "  %-22s ", ColumnText.name(fact.getKey())),
+                ColumnText.value(fact.getKey(), fact.getValue())));
         page.blank();
         shown.history().forEach(line -> page.wrapped("  ", line));
         shown.notes().forEach(note -> page.wrapped("Note: ", note));
     }
 
-    private static String how(StockBook.PartReading reading) {
-        String condition = reading.condition().entrySet().stream().map(one -> named(one.getKey()) + " " + one.getValue())
-            .collect(Collectors.joining(", "));
-        return reading.day() + reading.gauge().map(gauge -> " on " + gauge).orElse("")
-            + (condition.isEmpty() ? "" : " (" + condition + ")");
+    /** The reading's number and how it came about. */
+    private static String how(StockViews.PartReading reading) {
+        List<String> words = new ArrayList<>();
+        words.add(Long.toString(reading.id()));
+        reading.day().ifPresent(day -> words.add("of " + day));
+        reading.gauge().ifPresent(gauge -> words.add("on " + gauge));
+        String condition = ColumnText.condition(reading.condition());
+        return String.join(" ", words) + (condition.isEmpty() ? "" : ", " + condition)
+            + reading.note().map(note -> ", " + note).orElse("");
     }
 
-    void tally(List<StockBook.Tally> tallies) {
+    void tally(List<StockViews.Tally> tallies) {
         if (output.isJson()) {
             out.println(StockBookJson.tallies(tallies));
             return;
         }
         Page page = output.page(out);
+        if (tallies.isEmpty()) {
+            page.line("The book has no such parts. Read them in with: benchtwin stock import DIR");
+            return;
+        }
         page.line("%-7s %-48s %6s %9s %9s %8s", "", "", "free", "promised", "built in", "retired");
-        for (Map.Entry<String, List<StockBook.Tally>> kind : tallies.stream().collect(Collectors.groupingBy(
-            StockBook.Tally::kind, java.util.LinkedHashMap::new, Collectors.toList())).entrySet()) {
+        for (Map.Entry<String, List<StockViews.Tally>> kind : tallies.stream().collect(Collectors.groupingBy(
+            StockViews.Tally::kind, LinkedHashMap::new, Collectors.toList())).entrySet()) {
             kind.getValue().forEach(one -> row(page, one.kind(), one.what(), one.free(), one.promised(), one.builtIn(),
                 one.retired()));
-            row(page, "", "all " + kind.getKey() + "s", kind.getValue().stream().mapToInt(StockBook.Tally::free).sum(),
-                kind.getValue().stream().mapToInt(StockBook.Tally::promised).sum(),
-                kind.getValue().stream().mapToInt(StockBook.Tally::builtIn).sum(),
-                kind.getValue().stream().mapToInt(StockBook.Tally::retired).sum());
+            row(page, "", "all " + kind.getKey() + "s", sum(kind.getValue(), StockViews.Tally::free),
+                sum(kind.getValue(), StockViews.Tally::promised), sum(kind.getValue(), StockViews.Tally::builtIn),
+                sum(kind.getValue(), StockViews.Tally::retired));
         }
     }
 
+    private static int sum(List<StockViews.Tally> tallies, ToIntFunction<StockViews.Tally> count) {
+        return tallies.stream().mapToInt(count).sum();
+    }
+
     private static void row(Page page, String kind, String what, int free, int promised, int builtIn, int retired) {
-        page.line("%-7s %-48s %6s %9s %9s %8s", kind, cut(what, 48), free, some(promised), some(builtIn), some(retired));
+        page.line("%-7s %-48s %6s %9s %9s %8s", kind, page.cut(what, 48), some(free), some(promised), some(builtIn), some(retired));
     }
 
     private static String some(int count) {
         return count == 0 ? "·" : Integer.toString(count);
-    }
-
-    private static String named(String name) {
-        return name.replace('_', ' ');
-    }
-
-    private static String number(double value) {
-        return Figures.fixed(value, 2).replaceAll("0+$", "").replaceAll("\\.$", "");
-    }
-
-    private static String cut(String text, int width) {
-        return text.length() <= width ? text : text.substring(0, width - 1) + "…";
     }
 }

@@ -37,12 +37,23 @@ record Typed(int status, String out, String err) {
 
     /** Runs a line on another workshop's folder. */
     static Typed on(Path stock, String line) {
+        List<String> words = words(line);
+        words.addAll(1, List.of("--stock", stock.toString()));
+        return run(words);
+    }
+
+    /** The words of a line, those in double quotes held together. */
+    static List<String> words(String line) {
         List<String> words = new ArrayList<>();
         Matcher matcher = WORD.matcher(line);
         while (matcher.find()) {
             words.add(matcher.group(1) != null ? matcher.group(1) : matcher.group(2));
         }
-        words.addAll(1, List.of("--stock", stock.toString()));
+        return words;
+    }
+
+    /** Runs words as they are. */
+    static Typed run(List<String> words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = Main.run(new PrintStream(out, true, StandardCharsets.UTF_8),

@@ -1,0 +1,150 @@
+package benchtwin.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+
+/** Commands typed at a book of one's own. The sample workshop's days are put three years back, before any clock's today. */
+final class AtTheBook {
+
+    private static Path workshop;
+    private static Path imported;
+    private final Path book;
+
+    private AtTheBook(Path book) {
+        this.book = book;
+    }
+
+    /** A book that is not there yet. */
+    static AtTheBook none(Path folder) {
+        return new AtTheBook(folder.resolve("new.book"));
+    }
+
+    /** A book with the sample workshop in it. */
+    static AtTheBook samples(Path folder) {
+        Path file = folder.resolve("samples.book");
+        try {
+            Files.copy(imported(), file);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        return new AtTheBook(file);
+    }
+
+    private static synchronized Path imported() throws IOException {
+        if (imported == null) {
+            AtTheBook fresh = none(Files.createTempDirectory("benchtwin"));
+            Typed typed = fresh.words("stock", "import", workshop().toString());
+            assertThat(typed.status()).as(typed.err()).isZero();
+            assertThat(typed.out()).contains("726 rows: 726 new, 0 changed, 0 as before.");
+            imported = fresh.book;
+            imported.toFile().deleteOnExit();
+        }
+        return imported;
+    }
+
+    /** The sample workshop's files. */
+    static synchronized Path workshop() throws IOException {
+        if (workshop == null) {
+            workshop = Files.createTempDirectory("benchtwin-samples");
+            try (Stream<Path> files = Files.list(Path.of(Typed.STOCK))) {
+                for (Path file : files.toList()) {
+                    Path copy = workshop.resolve(file.getFileName());
+                    Files.writeString(copy, Files.readString(file).replaceAll("\\b2026-", "2023-").replaceAll("\\b2025-", "2022-"));
+                    copy.toFile().deleteOnExit();
+                }
+            }
+        }
+        return workshop;
+    }
+
+    Path book() {
+        return book;
+    }
+
+    /** Types a line; double quotes hold words with spaces together. */
+    Typed type(String line) {
+        return words(Typed.words(line).toArray(String[]::new));
+    }
+
+    /** Types words as they are. */
+    Typed words(String... words) {
+        List<String> all = new ArrayList<>(List.of(words));
+        all.addAll(List.of("--book", book.toString(), "--by", "Jo"));
+        return Typed.run(all);
+    }
+
+    /** Types a line that must do. */
+    String done(String line) {
+        Typed typed = type(line).fitsThePage();
+        assertThat(typed.status()).as(line + ": " + typed.err()).isEqualTo(Main.DONE);
+        assertThat(typed.err()).as(line).isEmpty();
+        return typed.out();
+    }
+
+    /** Types a line that cannot be done, and is told why in one line; nothing is entered by it. */
+    void refused(String line, String message) {
+        long before = entries();
+        Typed typed = type(line);
+        assertThat(typed.err().strip()).as(line).isEqualTo("benchtwin: " + message);
+        assertThat(typed.status()).as(line).isEqualTo(Main.BAD_INPUT);
+        assertThat(entries()).as("nothing is kept of: " + line).isEqualTo(before);
+    }
+
+    private long entries() {
+        if (!Files.exists(book)) {
+            return 0;
+        }
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + book);
+             Statement statement = connection.createStatement();
+             ResultSet rows = statement.executeQuery("SELECT count(*) FROM entry")) {
+            rows.next();
+            return rows.getLong(1);
+        } catch (SQLException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+
+    JsonNode json(String line) {
+        Typed typed = type(line + " --json");
+        assertThat(typed.err()).as(line).isEmpty();
+        return typed.json();
+    }
+
+    /** How a part stands. */
+    JsonNode part(String tag) {
+        return json("stock show " + tag);
+    }
+
+    JsonNode club(String tag) {
+        return json("club show " + tag);
+    }
+
+    /** The value of a quantity of a club; null where it is not known. */
+    Double value(String tag, String quantity, String name) {
+        return list(club(tag).get("measures")).stream().filter(one -> one.get("quantity").asText().equals(quantity))
+            .map(one -> one.get(name).asDouble()).findFirst().orElse(null);
+    }
+
+    /** Holds the book to being whole: the file, what refers to what, and every state as its events say. */
+    void isClean() {
+        assertThat(done("book check")).contains("all in order");
+    }
+
+    static List<JsonNode> list(JsonNode array) {
+        return StreamSupport.stream(array.spliterator(), false).toList();
+    }
+}
