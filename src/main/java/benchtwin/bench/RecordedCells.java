@@ -20,6 +20,14 @@ import java.util.Set;
 /** One part of the book on its way to be a row of stock. */
 final class RecordedCells {
 
+    /** What says what a part is and where it sits, by kind; without it a row is none. */
+    private static final Map<StockKind, Set<String>> IN_SHORT = Map.of(
+        StockKind.HEADS, Set.of("model", "category", "number", "hand", "adjust", "bore_mm", "bore_kind", "sleeve_fit", "condition"),
+        StockKind.SHAFTS, Set.of("model", "material", "meant_for", "raw_length_mm", "tip_mm", "tip_kind", "butt_mm",
+            "parallel_tip_mm", "tip_cut_mm", "butt_cut_mm", "sleeve_on", "grip_on", "pulls", "condition"),
+        StockKind.GRIPS, Set.of("model"),
+        StockKind.CLUBS, Set.of("player", "category", "number", "hand", "head", "shaft", "grip", "state"));
+
     private final StockKind kind;
     private final Set<String> columns;
     private final Map<String, String> cells = new LinkedHashMap<>();
@@ -46,6 +54,17 @@ final class RecordedCells {
                 extra.put(name.substring(ImportedRow.EXTRA.length()), text);
             }
         });
+    }
+
+    /** Of these facts only what says what the part is and where it sits. */
+    RecordedCells inShort(Map<String, String> facts) {
+        Set<String> wanted = IN_SHORT.get(kind);
+        facts.forEach((name, text) -> {
+            if (wanted.contains(name)) {
+                cells.put(name, text);
+            }
+        });
+        return this;
     }
 
     /**

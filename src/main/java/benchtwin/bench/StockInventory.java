@@ -71,10 +71,10 @@ final class StockInventory {
 
     private List<RecordedCells> laidOut(BookView view) {
         parts(view, ThingKind.SLEEVE, StockKind.SLEEVES);
-        parts(view, ThingKind.GRIP, StockKind.GRIPS);
         parts(view, ThingKind.WEIGHT, StockKind.WEIGHTS);
         parts(view, ThingKind.HEAD, StockKind.HEADS);
         parts(view, ThingKind.SHAFT, StockKind.SHAFTS);
+        parts(view, ThingKind.GRIP, StockKind.GRIPS);
         view.eachState(ThingKind.CLUB, this::club);
         return rows;
     }
@@ -83,7 +83,11 @@ final class StockInventory {
         view.eachState(kind, text -> {
             boolean cracked = PartActs.CRACKED.equals(text.facts().get("condition"));
             if (text.standing() != Standing.RETIRED || cracked) {
-                part(isClose(text) ? text.whole() : inShort(text), sheet);
+                if (isClose(text)) {
+                    part(text.whole(), sheet);
+                } else {
+                    inShort(text, sheet);
+                }
             }
         });
     }
@@ -92,15 +96,19 @@ final class StockInventory {
         return switch (part.thing().kind()) {
             case HEAD -> look.isAtHead(part);
             case SHAFT -> look.isAtShaft(part);
+            case GRIP -> look.isAtGrip(part);
             default -> true;
         };
     }
 
     /** What a part is, without what it measures. A promise is read where there is one. */
-    private static StateOf inShort(StateText part) {
-        List<Promise> promises = part.isPromised() ? part.state().promises() : List.of();
-        return new StateOf(part.thing(), new State(part.standing(), part.facts(), List.of(), promises, Optional.empty(),
-            Optional.empty()));
+    private void inShort(StateText part, StockKind sheet) {
+        RecordedCells cells = new RecordedCells(sheet, part.thing().tag());
+        cells.inShort(part.facts());
+        if (part.isPromised()) {
+            promised(part.whole(), cells);
+        }
+        rows.add(cells);
     }
 
     private void part(StateOf part, StockKind sheet) {
@@ -157,7 +165,8 @@ final class StockInventory {
 
     private void club(StateText text) {
         if (!look.isAtClub(text.thing())) {
-            row(text.thing(), text.facts(), List.of(), book.today());
+            rows.add(new RecordedCells(StockKind.CLUBS, text.thing().tag()).put(STATE, ClubState.IN_PLAY.word())
+                .put(DAY, book.today().toString()).inShort(text.facts()));
             return;
         }
         StateOf club = text.whole();

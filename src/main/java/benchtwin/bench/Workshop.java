@@ -80,16 +80,17 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      * out of the question, whatever they measure, is not read to the end. Answers about that club are the same as from all of it.
      * @param book    the book
      * @param club    the club's tag
-     * @param parts   tags of further heads and shafts the question names
+     * @param parts   tags of further parts the question names
      * @param forJob  the job that is planned: what is promised to it is free for it
-     * @param asFound whether clubs are taken as they measure now, not as they should
+     * @param asFound whether clubs are taken as they measure now, not as they should, because one is to be changed: then any
+     *                grip may come into question
      * @return the workshop
      * @throws BadInput when the book cannot be read
      */
     public static Workshop about(OpenBook book, String club, Set<String> parts, Optional<String> forJob, boolean asFound)
         throws BadInput {
         return of(book.read(view -> StockInventory.of(book, view, open(view, forJob), asFound, view.thing(ThingKind.CLUB, club)
-            .map(thing -> CloseLook.at(view.text(thing), parts)).orElse(CloseLook.AT_ALL))));
+            .map(thing -> CloseLook.at(view.text(thing), parts, asFound)).orElse(CloseLook.AT_ALL))));
     }
 
     /** The job's number as the book has it; a job that is over cannot be planned. */

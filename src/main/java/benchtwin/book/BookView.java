@@ -200,9 +200,8 @@ public class BookView {
      * @return thing by thing, each oldest first
      */
     public final List<GaugedReading> readingsAround(String gauge) {
-        List<Thing> read = handle.createQuery("SELECT DISTINCT " + Rows.THING + " FROM reading JOIN event ON event.id = reading.event_id "
-                + "JOIN thing ON thing.id = event.thing_id WHERE reading.gauge = :gauge ORDER BY thing.id").bind("gauge", gauge)
-            .map((row, context) -> Rows.thing(row, 1)).list();
+        List<Thing> read = statements.list("SELECT DISTINCT " + Rows.THING + " FROM reading JOIN event ON event.id = reading.event_id "
+            + "JOIN thing ON thing.id = event.thing_id WHERE reading.gauge = ? ORDER BY thing.id", row -> Rows.thing(row, 1), gauge);
         return read.stream().flatMap(thing -> GaugedReadings.of(thing, events(thing)).stream()).toList();
     }
 

@@ -20,10 +20,13 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -119,7 +122,8 @@ final class ShaftsCommand implements Callable<Integer> {
         }
         job.check(stock);
         ShaftsService.Wish wish = wish();
-        Workshop workshop = stock.loadAbout(club, head == null ? Set.of() : Set.of(head), job.number(), false);
+        Workshop workshop = stock.loadAbout(club, Stream.of(head, grip).filter(Objects::nonNull)
+            .collect(Collectors.toSet()), job.number(), false);
         ShaftAnswer answer = ShaftsService.choose(workshop, wish);
         draw(answer.picks().isEmpty() ? Optional.empty() : Optional.of(Pictures.of(answer)), "no shaft was picked");
         PrintWriter out = spec.commandLine().getOut();

@@ -43,6 +43,7 @@ final class StockOptions {
     private Path frequencies;
     @Mixin
     private BookOptions bookOptions;
+    private OpenBook opened;
     @Option(names = "--good-rows", order = 19, description = "take the good rows of a file that has bad ones")
     private boolean goodRows;
 
@@ -69,7 +70,7 @@ final class StockOptions {
     /**
      * The same as far as a question about one club goes.
      * @param club    the club's tag; null where none is named
-     * @param parts   tags of further heads and shafts the question names
+     * @param parts   tags of further parts the question names
      * @param forJob  a job of the book that is planned
      * @param asFound whether the book's clubs are taken as they measure now, not as they should
      */
@@ -85,8 +86,11 @@ final class StockOptions {
 
     /** The book the stock is in. */
     OpenBook book() throws BadInput {
-        return bookOptions.ifThere().orElseThrow(() -> new BadInput("no stock was named, and there is no book yet: give a folder "
-            + "with --stock DIR, or read one into the book with benchtwin stock import DIR"));
+        if (opened == null) {
+            opened = bookOptions.ifThere().orElseThrow(() -> new BadInput("no stock was named, and there is no book yet: give a "
+                + "folder with --stock DIR, or read one into the book with benchtwin stock import DIR"));
+        }
+        return opened;
     }
 
     /** Tolerances the player of one of the book's clubs prefers; none where the stock is in files. */

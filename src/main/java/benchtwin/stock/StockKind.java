@@ -99,6 +99,8 @@ public enum StockKind {
     private final List<String> keyColumns;
     private final List<String> namingColumns;
     private final List<Column> columns;
+    private final List<String> requiredColumns;
+    private final Set<String> recordColumns;
     private final Map<String, Column> byName = new HashMap<>();
 
     StockKind(String word, List<String> keyColumns, Column... columns) {
@@ -106,6 +108,8 @@ public enum StockKind {
         this.keyColumns = keyColumns;
         this.namingColumns = keyColumns.isEmpty() ? List.of("tag") : keyColumns;
         this.columns = IntStream.range(0, columns.length).mapToObj(place -> columns[place].at(place)).toList();
+        this.requiredColumns = this.columns.stream().filter(Column::required).map(Column::name).toList();
+        this.recordColumns = this.columns.stream().map(Column::recordName).collect(Collectors.toUnmodifiableSet());
         for (Column column : this.columns) {
             byName.put(column.name(), column);
             column.otherName().ifPresent(other -> byName.put(other, column));
@@ -133,7 +137,7 @@ public enum StockKind {
      * @return at least one
      */
     public List<String> requiredColumns() {
-        return columns.stream().filter(Column::required).map(Column::name).toList();
+        return requiredColumns;
     }
 
     /** The columns that together name a row; no two rows may share them. Empty where rows may repeat. */
@@ -151,7 +155,7 @@ public enum StockKind {
      * @return every column once
      */
     public Set<String> recordColumns() {
-        return columns.stream().map(Column::recordName).collect(Collectors.toUnmodifiableSet());
+        return recordColumns;
     }
 
     List<Column> columns() {

@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -107,8 +108,8 @@ public final class SeasonBook {
         stock.write(folder);
         clock.set(FIRST_DAY);
         StockFiles files = StockFiles.inFolder(folder);
-        StockImport.run(ClockedBook.open(file, BY, clock), files, false);
-        int read = InventoryReader.readSheets(files, false).rows().stream().map(SheetRow::readings).mapToInt(java.util.List::size)
+        StockImport.enter(ClockedBook.open(file, BY, clock), StockImport.read(files, false));
+        int read = InventoryReader.readSheets(files, false).rows().stream().map(SheetRow::readings).mapToInt(List::size)
             .sum();
         Book book = Book.open(file, clock);
         new SeasonYear(draw.of("year"), stock, book, new Author(Optional.of(BY), "season"), clock)

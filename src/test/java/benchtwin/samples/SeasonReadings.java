@@ -47,6 +47,11 @@ final class SeasonReadings {
         this.reader = draw.pick(READERS);
     }
 
+    /** Every gauge something is read on. */
+    static List<String> gauges() {
+        return KINDS.values().stream().flatMap(kind -> kind.gauges().stream()).distinct().sorted().toList();
+    }
+
     List<NewReading> all() {
         List<NewReading> readings = new ArrayList<>();
         boolean threeTimes = draw.chance(THREE_TIMES_SHARE);

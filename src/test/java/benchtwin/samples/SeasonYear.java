@@ -48,7 +48,14 @@ final class SeasonYear {
     /** Enters so many readings more, and whatever else happens in a year. */
     void run(int readings) throws BookProblem {
         left = readings;
-        book.write(author, "the season's players", this::players);
+        book.write(author, "the season's gauges and players", entry -> {
+            for (String gauge : SeasonReadings.gauges()) {
+                if (entry.thing(ThingKind.GAUGE, gauge).isEmpty()) {
+                    entry.add(ThingKind.GAUGE, gauge, NewEvent.of(EventKind.RECEIVED));
+                }
+            }
+            return players(entry);
+        });
         List<List<SeasonClubs.Club>> weeks = weeks();
         SeasonParts parts = new SeasonParts(draw.of("parts"), stock);
         for (int week = 0; week < WEEKS; week++) {
