@@ -134,7 +134,7 @@ public record BookTable(String name, List<String> columns, List<List<Optional<St
         return columns.get(column).equals("folded") ? row.get(columns.indexOf("tag")).map(Folded::of) : row.get(column);
     }
 
-    /** The database itself reads a number with many digits to within its last, so it is handed the number. */
+    /** The database would keep a text that is no number as a text, in a column of numbers too. */
     private static void bind(PreparedBatch batch, int column, Optional<String> cell, boolean number) throws BookProblem {
         if (number && cell.isPresent()) {
             try {

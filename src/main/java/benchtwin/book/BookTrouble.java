@@ -76,12 +76,12 @@ final class BookTrouble {
         return code == CORRUPT || code == NO_DATABASE;
     }
 
-    /** What was said last, without the statement and its values. */
+    /** What was said last, on one line, without the statement and its values. */
     static String said(Throwable failure) {
         Throwable cause = failure;
         while (cause.getCause() != null) {
             cause = cause.getCause();
         }
-        return cause.getMessage();
+        return String.valueOf(cause.getMessage()).replaceAll("\\s*\\R\\s*", " ");
     }
 }
