@@ -20,6 +20,9 @@ public final class BookEntry extends BookView {
     /** A plan of a player's whole set, steps and all, is some ten thousand characters. */
     private static final int LONGEST_TEXT = 1_000_000;
 
+    /** A reader of the file gives up on names of 50,000 characters. Published: Jackson, StreamReadConstraints. */
+    private static final int LONGEST_NAME = 1000;
+
     private final long id;
     private final Moment at;
     private final Map<Long, Thing> touched = new LinkedHashMap<>();
@@ -103,20 +106,27 @@ public final class BookEntry extends BookView {
 
     /** What was kept must come back, and a reader of the file gives up on texts without end. */
     private static void refuseLong(Thing thing, NewEvent event) throws BookProblem {
-        Stream<String> sheet = event.sheet().stream().flatMap(row -> Stream.concat(Stream.of(row.key()), texts(row.cells())));
-        Stream<String> readings = event.readings().stream().flatMap(read -> Stream.concat(texts(read.condition()),
-            Stream.of(Optional.of(read.quantity()), Optional.of(read.unit()), read.gauge(), read.station(), read.by(), read.note())
-                .flatMap(Optional::stream)));
-        Optional<String> longest = Stream.of(texts(event.facts()), event.words().stream(), sheet, readings).flatMap(texts -> texts)
-            .max(Comparator.comparingInt(String::length));
-        if (longest.isPresent() && longest.get().length() > LONGEST_TEXT) {
-            throw new BookProblem("%s: \"%s\" has %d characters; expected at most %d".formatted(thing.name(),
-                TypedText.shown(longest.get()), longest.get().length(), LONGEST_TEXT));
-        }
+        Stream<String> names = Stream.concat(Stream.of(event.facts()), Stream.concat(event.readings().stream()
+            .map(NewReading::condition), event.sheet().stream().map(SheetOrigin::cells))).flatMap(known -> known.keySet().stream());
+        refuseLonger(thing, names, LONGEST_NAME);
+        refuseLonger(thing, texts(event), LONGEST_TEXT);
     }
 
-    private static Stream<String> texts(Map<String, String> facts) {
-        return facts.entrySet().stream().flatMap(fact -> Stream.of(fact.getKey(), fact.getValue()));
+    private static Stream<String> texts(NewEvent event) {
+        Stream<String> sheet = event.sheet().stream().flatMap(row -> Stream.concat(Stream.of(row.key()),
+            row.cells().values().stream()));
+        Stream<String> readings = event.readings().stream().flatMap(read -> Stream.concat(read.condition().values().stream(),
+            Stream.of(Optional.of(read.quantity()), Optional.of(read.unit()), read.gauge(), read.station(), read.by(), read.note())
+                .flatMap(Optional::stream)));
+        return Stream.of(event.facts().values().stream(), event.words().stream(), sheet, readings).flatMap(texts -> texts);
+    }
+
+    private static void refuseLonger(Thing thing, Stream<String> texts, int most) throws BookProblem {
+        Optional<String> longest = texts.max(Comparator.comparingInt(String::length));
+        if (longest.isPresent() && longest.get().length() > most) {
+            throw new BookProblem("%s: \"%s\" has %d characters; expected at most %d".formatted(thing.name(),
+                TypedText.shown(longest.get()), longest.get().length(), most));
+        }
     }
 
     private void refuseUnlessLast(Thing thing, NewReading reading) throws BookProblem {

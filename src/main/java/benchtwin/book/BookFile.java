@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.sql.DataSource;
+import org.jdbi.v3.core.Jdbi;
 
 /** Makes sure that a file is a book of this program's version, before anybody reads it. */
 final class BookFile {
@@ -130,7 +131,7 @@ final class BookFile {
         if (version == migration.version()) {
             return;
         }
-        Optional<Path> older = version > 0 && keepsOlder ? Optional.of(beside("before-version-" + migration.version()))
+        Optional<Path> older = version != 0 && keepsOlder && version != -migration.version() ? Optional.of(beside("before-version-" + migration.version()))
             : Optional.empty();
         if (older.isPresent()) {
             BookBackup.write(file, new Connections(target).reading(), older.get());
@@ -140,6 +141,23 @@ final class BookFile {
             migration.run(target, mostPages);
         } catch (RuntimeException refused) {
             throw version == 0 ? BookTrouble.opening(file, refused) : notMigrated(version, older, refused);
+        }
+        if (version != 0) {
+            finish();
+        }
+    }
+
+    /** Works out the states a migration emptied. Until that is confirmed the version is negative, and nobody uses the book. */
+    private void finish() throws BookProblem {
+        try {
+            Jdbi.create(new Connections(target, mostPages).writing()).useTransaction(handle -> {
+                BookView view = new BookView(handle);
+                States.putMissing(view);
+                view.close();
+                handle.execute("PRAGMA user_version = " + migration.version());
+            });
+        } catch (RuntimeException refused) {
+            throw BookTrouble.opening(file, refused);
         }
     }
 

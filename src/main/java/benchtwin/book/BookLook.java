@@ -24,7 +24,8 @@ final class BookLook {
 
     /**
      * What a file turned out to be.
-     * @param version      of the book; 0 for a file that is not there yet, is empty, or was left half made
+     * @param version      of the book; 0 for a file that is not there yet, is empty, or was left half made; negative while the
+     *                     states are still to be worked out that a migration to that version emptied
      * @param logged       whether it is written through a log, as a book in use is and a backup is not
      * @param onlyAsItLies whether nothing can be put beside it, so that it can only be read as it lies
      */
@@ -124,9 +125,9 @@ final class BookLook {
                 throw new BookProblem("%s is a database, but no book of this program; name a book, or a file that is not there "
                     .formatted(file) + "yet");
             }
-            if (version > newest) {
+            if (Math.abs(version) > newest) {
                 throw new BookProblem("the book %s was written by a newer benchtwin (version %d of the book; this program knows "
-                    .formatted(file, version) + "%d): use that program, or another book".formatted(newest));
+                    .formatted(file, Math.abs(version)) + "%d): use that program, or another book".formatted(newest));
             }
             return new Found(version, logged, onlyAsItLies);
         }

@@ -83,9 +83,7 @@ public record BookTable(String name, List<String> columns, List<List<Optional<St
                 insert(handle, table);
             }
             BookView view = new BookView(handle);
-            for (ThingKind kind : ThingKind.values()) {
-                view.things(kind).forEach(thing -> States.put(view.statements(), thing, Fold.of(kind, view.events(thing))));
-            }
+            States.putMissing(view);
             refuseAstray(view);
             view.close();
         });

@@ -13,6 +13,17 @@ final class States {
             StateJson.write(state));
     }
 
+    /** Of all that have none. */
+    static void putMissing(BookView view) {
+        for (ThingKind kind : ThingKind.values()) {
+            for (Thing thing : view.things(kind)) {
+                if (view.statements().number("SELECT count(*) FROM state WHERE thing_id = ?", thing.id()) == 0) {
+                    put(view.statements(), thing, Fold.of(kind, view.events(thing)));
+                }
+            }
+        }
+    }
+
     /** The player whose club or job it is. */
     static String owner(Thing thing, State state) {
         return thing.kind() == ThingKind.CLUB || thing.kind() == ThingKind.JOB ? state.fact("player").orElse(null) : null;

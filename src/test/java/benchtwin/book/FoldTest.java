@@ -6,6 +6,7 @@ import static benchtwin.book.EventKind.CALLED_OFF;
 import static benchtwin.book.EventKind.CORRECTED;
 import static benchtwin.book.EventKind.COUNTED;
 import static benchtwin.book.EventKind.DESCRIBED;
+import static benchtwin.book.EventKind.GROUND;
 import static benchtwin.book.EventKind.HANDED_OVER;
 import static benchtwin.book.EventKind.MEASURED;
 import static benchtwin.book.EventKind.PLANNED;
@@ -167,6 +168,39 @@ class FoldTest {
         Slips slips = Slips.of(ThingKind.HEAD).read(MEASURED, loft(9), loft(9.1), loft(9.2)).read(MEASURED, loft(9.4));
         assertThat(lofts(slips)).containsExactly(9.4);
         assertThat(lofts(slips.read(MEASURED, loft(9.5), loft(9.6)))).containsExactly(9.5, 9.6);
+    }
+
+    private static NewReading lofts(double loftDeg, String gauge) {
+        NewReading read = loft(loftDeg);
+        return new NewReading(read.quantity(), read.value(), read.uncertainty(), read.unit(), read.condition(), Optional.of(gauge),
+            read.station(), read.measuredAt(), read.by(), read.note(), read.corrects());
+    }
+
+    @Test
+    void readingsOnAnotherGaugeStandBesideEachOther() {
+        assertThat(lofts(Slips.of(ThingKind.HEAD).read(MEASURED, lofts(9, "A")).read(MEASURED, lofts(9.2, "B"))
+            .read(MEASURED, lofts(9.1, "A")))).containsExactly(9.2, 9.1);
+    }
+
+    @Test
+    void aBentHeadsAnglesAreHistoryAndItsMassIsNot() {
+        Slips slips = Slips.of(ThingKind.HEAD).read(MEASURED, loft(9), NewReading.of("mass_g", 198, "grams"))
+            .add(BENT, "bent_back_deg", "1");
+        assertThat(slips.state().readings()).extracting(one -> one.read().quantity()).containsExactly("mass_g");
+        assertThat(slips.read(MEASURED, loft(10)).state().readings()).hasSize(2);
+    }
+
+    @Test
+    void aGroundHeadsMassIsHistoryAndItsLoftIsNot() {
+        Slips slips = Slips.of(ThingKind.HEAD).read(MEASURED, loft(9), NewReading.of("mass_g", 198, "grams")).add(GROUND);
+        assertThat(lofts(slips)).containsExactly(9.0);
+    }
+
+    @Test
+    void aCutShaftsFrequencyIsHistory() {
+        Slips slips = Slips.of(ThingKind.SHAFT).read(MEASURED, Slips.frequency(250)).add(DESCRIBED, "place", "bench");
+        assertThat(slips.state().readings()).hasSize(1);
+        assertThat(slips.add(PULLED, "tip_cut_mm", "12").state().readings()).isEmpty();
     }
 
     @Test

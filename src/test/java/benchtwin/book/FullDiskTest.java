@@ -73,7 +73,7 @@ class FullDiskTest {
     @Test
     void aBookThatCannotBeMadeForLackOfRoomIsMadeOnceThereIsRoom() throws Exception {
         int needed = (int) (Files.size(Books.in(folder).file()) / 4096);
-        for (int pages = SMALLEST_PAGES; pages < needed; pages += 12) {
+        for (int pages = SMALLEST_PAGES; pages < needed; pages += needed / 2) {
             Path file = folder.resolve("tight %d.book".formatted(pages));
             OptionalInt room = OptionalInt.of(pages);
             assertThatThrownBy(() -> Book.open(file, Clock.systemUTC(), room)).as("%d pages of %d", room.getAsInt(), needed)

@@ -92,7 +92,9 @@ class MigrationTest {
     @Test
     void anOlderBookIsKeptBesideTheOneThatWasBroughtUpToDate() throws Exception {
         Path file = kept(1);
-        open(file, LATER);
+        Book later = open(file, LATER);
+        assertThat(SampleBook.lines(later)).as("its states, which the migration emptied").isEqualTo(lines(1));
+        assertThat(BookCheck.all(later).findings()).isEmpty();
         assertThat(number(file, "PRAGMA user_version")).isEqualTo(2);
         assertThat(number(file, "SELECT count(*) FROM bench WHERE name = 'bench of Å. Brännström'")).isEqualTo(1);
         assertThat(files()).containsExactly("kept.book", "kept.book.before-version-2.2026-06-01T08-00-00Z");
@@ -104,6 +106,24 @@ class MigrationTest {
         assertThatThrownBy(() -> Book.open(file, Clock.systemUTC())).as("and this program knows no version 2")
             .hasMessage("the book %s was written by a newer benchtwin (version 2 of the book; this program knows 1): use that "
                 .formatted(file) + "program, or another book");
+    }
+
+    /** The states are emptied by a migration that changes what is worked out, and a crash comes before they are filled again. */
+    @Test
+    void statesThatAMigrationEmptiedAreWorkedOutAnewBeforeTheBookIsUsed() throws Exception {
+        Path file = kept(1);
+        Damage.sql(file, "DELETE FROM state", "PRAGMA user_version = -1");
+        Book book = Book.open(file, Clock.systemUTC());
+        assertThat(number(file, "PRAGMA user_version")).isEqualTo(1);
+        assertThat(SampleBook.lines(book)).isEqualTo(lines(1));
+        assertThat(BookCheck.all(book).findings()).isEmpty();
+        assertThat(files()).as("it was kept when the migration began").containsExactly("kept.book");
+        Damage.sql(file, "PRAGMA user_version = -2");
+        assertThatThrownBy(() -> Book.open(file, Clock.systemUTC())).as("left half way by a newer program")
+            .hasMessage("the book %s was written by a newer benchtwin (version 2 of the book; this program knows 1): use that "
+                .formatted(file) + "program, or another book");
+        open(file, LATER);
+        assertThat(number(file, "PRAGMA user_version")).isEqualTo(2);
     }
 
     @Test

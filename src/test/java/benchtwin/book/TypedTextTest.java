@@ -36,21 +36,30 @@ class TypedTextTest {
 
     @Test
     void everyTextOfAnEventComesBackAsItWas() throws BookProblem {
-        for (String text : HostileTexts.TEXTS) {
-            Optional<String> some = Optional.of(text);
-            add(new NewEvent(EventKind.MEASURED, Optional.empty(), Optional.empty(), Map.of("fact", text, text, "fact"), some,
-                List.of(new NewReading(text, OptionalDouble.of(1), OptionalDouble.empty(), text, Map.of(text, text), some, some,
-                    Optional.empty(), some, some, OptionalLong.empty())), Optional.of(new SheetOrigin(text, Map.of(text, text)))));
-            KeptEvent kept = book.read(view -> view.events(head)).stream().reduce((one, next) -> next).orElseThrow();
-            Optional<String> stripped = some.map(String::strip).filter(left -> !left.isEmpty());
+        book.write(Books.JO, "events", entry -> {
+            for (String text : HostileTexts.TEXTS) {
+                Optional<String> some = Optional.of(text);
+                entry.add(head, new NewEvent(EventKind.MEASURED, Optional.empty(), Optional.empty(), Map.of("fact", text, text,
+                    "fact"), some, List.of(new NewReading(text, OptionalDouble.of(1), OptionalDouble.empty(), text, Map.of(text,
+                    text), some, some, Optional.empty(), some, some, OptionalLong.empty())), Optional.of(new SheetOrigin(text,
+                    Map.of(text, text)))));
+            }
+            return null;
+        });
+        List<KeptEvent> events = book.read(view -> view.events(head));
+        State state = book.read(view -> view.state(head));
+        for (int at = 0; at < HostileTexts.TEXTS.size(); at++) {
+            String text = HostileTexts.TEXTS.get(at);
+            KeptEvent kept = events.get(at + 1);
+            Optional<String> stripped = Optional.of(text.strip()).filter(left -> !left.isEmpty());
             assertThat(kept.event().facts()).as(text).isEqualTo(Map.of("fact", text, text, "fact"));
             assertThat(kept.event().words()).isEqualTo(stripped);
             assertThat(kept.event().sheet()).contains(new SheetOrigin(text, Map.of(text, text)));
             NewReading read = kept.readings().get(0).read();
             assertThat(List.of(read.quantity(), read.unit(), read.condition())).isEqualTo(List.of(text, text, Map.of(text, text)));
             assertThat(List.of(read.gauge(), read.station(), read.by(), read.note())).allMatch(stripped::equals);
-            State state = book.read(view -> view.state(head));
-            assertThat(state.fact("fact")).contains(text);
+            assertThat(state.fact(text)).contains("fact");
+            assertThat(state.readings()).extracting(CurrentReading::read).contains(read);
         }
         assertThat(BookCheck.all(book).findings()).isEmpty();
     }
@@ -120,20 +129,35 @@ class TypedTextTest {
 
     @Test
     void textsWithoutEndAreRefused() throws BookProblem {
-        String tooLong = "y".repeat(20_001);
-        String message = "head H-1: \"%s…\" has 20001 characters; expected at most 20000".formatted("y".repeat(60));
+        String tooLong = "y".repeat(1_000_001);
+        String message = "head H-1: \"%s…\" has 1000001 characters; expected at most 1000000".formatted("y".repeat(60));
         for (NewEvent event : List.of(NewEvent.of(EventKind.MEASURED).saying(tooLong),
             NewEvent.of(EventKind.MEASURED).with(Map.of("fact", tooLong)),
-            NewEvent.of(EventKind.MEASURED).with(Map.of(tooLong, "fact")),
             NewEvent.of(EventKind.MEASURED).from(new SheetOrigin("key", Map.of("cell", tooLong))),
             NewEvent.of(EventKind.MEASURED).reading(List.of(NewReading.of(tooLong, 1, "unit"))))) {
             assertThatThrownBy(() -> add(event)).isInstanceOf(BookProblem.class).hasMessage(message);
         }
-        add(NewEvent.of(EventKind.MEASURED).saying("y".repeat(20_000)));
+        add(NewEvent.of(EventKind.MEASURED).with(Map.of("fact", "y".repeat(1_000_000))));
+        assertThat(book.read(view -> view.state(head)).fact("fact").orElseThrow()).hasSize(1_000_000);
         assertThatThrownBy(() -> book.write(Books.JO, "a note", entry -> {
-            entry.note(head, tooLong);
+            entry.note(head, "y".repeat(20_001));
             return null;
         })).hasMessage("a note on head H-1 has 20001 characters; expected 1 to 20000");
+    }
+
+    @Test
+    void namesWithoutEndAreRefused() throws BookProblem {
+        Map<String, String> tooLong = Map.of("y".repeat(1001), "fact");
+        String message = "head H-1: \"%s…\" has 1001 characters; expected at most 1000".formatted("y".repeat(60));
+        NewReading read = Slips.loft(9);
+        for (NewEvent event : List.of(NewEvent.of(EventKind.MEASURED).with(tooLong),
+            NewEvent.of(EventKind.MEASURED).from(new SheetOrigin("key", tooLong)),
+            NewEvent.of(EventKind.MEASURED).reading(List.of(new NewReading("loft_deg", read.value(), read.uncertainty(), "degrees",
+                tooLong, read.gauge(), read.station(), read.measuredAt(), read.by(), read.note(), read.corrects()))))) {
+            assertThatThrownBy(() -> add(event)).isInstanceOf(BookProblem.class).hasMessage(message);
+        }
+        add(NewEvent.of(EventKind.MEASURED).with(Map.of("y".repeat(1000), "fact")));
+        assertThat(book.read(view -> view.state(head)).fact("y".repeat(1000))).contains("fact");
     }
 
     @Test

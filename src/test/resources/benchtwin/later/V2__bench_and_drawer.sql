@@ -2,4 +2,5 @@
 ALTER TABLE thing ADD COLUMN drawer TEXT;
 CREATE TABLE bench (id INTEGER PRIMARY KEY, name TEXT NOT NULL);
 INSERT INTO bench SELECT id, 'bench of ' || tag FROM thing WHERE kind = 'player';
-PRAGMA user_version = 2;
+DELETE FROM state;
+PRAGMA user_version = -2;
