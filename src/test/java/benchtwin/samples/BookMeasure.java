@@ -5,7 +5,7 @@ import benchtwin.bench.ClubHistory;
 import benchtwin.bench.ClubViews;
 import benchtwin.bench.MatchService;
 import benchtwin.bench.OpenBook;
-import benchtwin.bench.StockBook;
+import benchtwin.bench.StockViews;
 import benchtwin.bench.StockImport;
 import benchtwin.bench.Workshop;
 import benchtwin.book.Book;
@@ -72,12 +72,12 @@ public final class BookMeasure {
         String club = SeasonBook.FAVOURITE;
         measure("open", times, () -> Book.open(file, Clock.systemUTC()));
         measure("find", times, () -> plain.read(view -> view.find("h-000017")));
-        measure("part", times, () -> StockBook.show(book, "H-000017"));
+        measure("part", times, () -> StockViews.show(book, "H-000017"));
         measure("club", times, () -> ClubViews.show(book, club, ClubViews.When.NOW));
         measure("history", times, () -> ClubHistory.of(book, club));
-        measure("words", times, () -> StockBook.list(book, new StockBook.Asked(List.of(), List.of("driver", "alder", "drawer"),
+        measure("words", times, () -> StockViews.list(book, new StockViews.Asked(List.of(), List.of("driver", "alder", "drawer"),
             false, false)));
-        measure("list", times, () -> StockBook.list(book, new StockBook.Asked(List.of("shaft"), List.of(), true, false)));
+        measure("list", times, () -> StockViews.list(book, new StockViews.Asked(List.of("shaft"), List.of(), true, false)));
         measure("heads", times, () -> plain.read(view -> view.states(ThingKind.HEAD)));
         measure("stock", times, () -> Workshop.of(book, Optional.empty(), false));
         measure("stock-about", times, () -> Workshop.about(book, club, Set.of(), Optional.empty(), false));
@@ -88,8 +88,8 @@ public final class BookMeasure {
         measure("change", times, () -> ChangeService.ways(Workshop.about(book, club, Set.of(), Optional.empty(), true), club,
             new ChangeService.Wish(Map.of(Quantity.LOFT, new ChangeService.Amount(0.5, true)), Optional.empty(), Optional.empty(),
                 Optional.empty(), false, 5, Tolerances.DEFAULT, ShopSettings.DEFAULT)));
-        measure("import-again", Math.min(2, times), () -> StockImport.run(book, StockFiles.inFolder(
-            file.resolveSibling(file.getFileName() + ".stock")), false));
+        measure("import-again", Math.min(2, times), () -> StockImport.enter(book, StockImport.read(StockFiles.inFolder(
+            file.resolveSibling(file.getFileName() + ".stock")), false)));
         measure("check", 1, () -> BookCheck.all(plain));
         Path copy = file.resolveSibling(file.getFileName() + ".copy");
         measure("backup", 1, () -> {

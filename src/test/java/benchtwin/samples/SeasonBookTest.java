@@ -85,7 +85,7 @@ class SeasonBookTest {
 
     @Test
     void itsStockSaysNothingNewTheSecondTime() throws BadInput {
-        StockImport.Imported again = StockImport.run(book, StockFiles.inFolder(stock), false);
+        StockImport.Imported again = StockImport.enter(book, StockImport.read(StockFiles.inFolder(stock), false));
         assertThat(again.added()).isZero();
         assertThat(again.changed()).isZero();
         assertThat(again.same()).isGreaterThanOrEqualTo(SIZE.parts());
