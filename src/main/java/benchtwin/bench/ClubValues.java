@@ -103,12 +103,17 @@ final class ClubValues {
         for (String name : names) {
             String one = a.condition().get(name);
             String other = b.condition().get(name);
-            if (one != null && other != null && !one.equals(other)) {
+            if (one != null && other != null && !one.equals(other) && !(quantity != Quantity.LOFT && isWood(one) && isWood(other))) {
                 return Optional.of("%s was read %s and %s, and cannot be carried from one to the other".formatted(
                     QuantityText.name(quantity), how(name, one), how(name, other)));
             }
         }
         return Optional.empty();
+    }
+
+    /** Soled and square differ in the loft alone: lie and face angle are those of the sole lying flat in either. */
+    private static boolean isWood(String reading) {
+        return reading.equals(AngleReading.SOLED.word()) || reading.equals(AngleReading.SQUARE.word());
     }
 
     private static String how(String name, String text) {

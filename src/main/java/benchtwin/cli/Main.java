@@ -63,8 +63,7 @@ public final class Main implements Runnable {
 
     /** The same, for a command that ends in another. */
     static int run(PrintWriter answers, PrintWriter complaints, String... args) {
-        CommandLine line = new CommandLine(new Main());
-        commands(args).forEach(line::addSubcommand);
+        CommandLine line = line(args);
         line.setOut(answers);
         line.setErr(complaints);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -75,6 +74,13 @@ public final class Main implements Runnable {
         answers.flush();
         complaints.flush();
         return status;
+    }
+
+    /** The program with the command that was typed; with all of them where none is. */
+    static CommandLine line(String... args) {
+        CommandLine line = new CommandLine(new Main());
+        commands(args).forEach(line::addSubcommand);
+        return line;
     }
 
     /** The command that was typed; all of them where none is, as learning a command's options takes its time. */

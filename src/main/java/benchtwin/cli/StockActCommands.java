@@ -75,7 +75,7 @@ class StockActCommands {
     /** Promises parts. */
     @Command(name = "reserve", mixinStandardHelpOptions = true,
         description = "Promise parts to a job or a person: all of them, or none.",
-        footer = {"", "Examples:", "  benchtwin stock reserve H-014 S-031 --job 12",
+        footer = {"", "Examples:", "  benchtwin stock reserve H-054 S-031 --job 12",
             "  benchtwin stock reserve lock-2-335 --count 2 --for \"E. Ashcutter\""})
     public int reserve(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
                        @Option(names = "--job", paramLabel = "NUMBER", description = "the job they are for") String job,
@@ -94,7 +94,7 @@ class StockActCommands {
 
     /** Takes promises back. */
     @Command(name = "release", mixinStandardHelpOptions = true, description = "Take promises of parts back.",
-        footer = {"", "Example:", "  benchtwin stock release H-014"})
+        footer = {"", "Example:", "  benchtwin stock release H-245"})
     public int release(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
                        @Option(names = "--job", paramLabel = "NUMBER", description = "only this job's promise") String job,
                        @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,
@@ -108,7 +108,7 @@ class StockActCommands {
     /** Takes parts out of the stock. */
     @Command(name = "retire", mixinStandardHelpOptions = true,
         description = "Take parts out of the stock. Their record is kept; a cracked one never comes back.",
-        footer = {"", "Examples:", "  benchtwin stock retire H-106 --cracked", "  benchtwin stock retire S-012 --why sold"})
+        footer = {"", "Examples:", "  benchtwin stock retire H-026 --cracked", "  benchtwin stock retire S-012 --why sold"})
     public int retire(@Parameters(arity = "1..*", paramLabel = "TAG", description = "which parts") List<String> tags,
                       @Option(names = "--cracked", description = "it is cracked") boolean cracked,
                       @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "why") String why,

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -311,6 +312,7 @@ class JobCommandTest {
     }
 
     @Test
+    @Tag("slow")
     void aWholeSetIsPromisedAtOnceAndHandedOverAsNewClubs() throws Exception {
         String line = "set --targets %s --players \"J. Quillby\" --rounds 1 --promise"
             .formatted(AtTheBook.workshop().resolve("set-targets.csv"));
