@@ -79,7 +79,7 @@ public final class ClubBook {
             Map<String, String> facts = new TreeMap<>(club.facts());
             facts.put("state", club.state().word());
             List<String> remarks = new ClubActs(entry).enter(thing,
-                at(event(EventKind.RECORDED, facts, readings, sitting), sitting));
+                at(event(EventKind.RECORDED, facts, GaugeReference.of(entry).trusted(readings), sitting), sitting));
             return new Entered(thing.tag(), readings.size(), remarks);
         });
     }
@@ -131,8 +131,8 @@ public final class ClubBook {
      */
     static List<NewReading> readings(BookEntry entry, Thing club, Sitting sitting, Map<String, String> news) throws BookProblem {
         try {
-            return sitting.readings(category(entry, club), Optional.ofNullable(news.get("setting"))
-                .or(() -> entry.state(club).fact("setting")));
+            return GaugeReference.of(entry).trusted(sitting.readings(category(entry, club), Optional.ofNullable(news.get("setting"))
+                .or(() -> entry.state(club).fact("setting"))));
         } catch (BadInput bad) {
             throw new BookProblem(bad.getMessage());
         }

@@ -1,6 +1,7 @@
 package benchtwin.bench;
 
 import benchtwin.book.BookView;
+import benchtwin.book.NewReading;
 import benchtwin.book.StateOf;
 import benchtwin.book.ThingKind;
 import benchtwin.club.Quantity;
@@ -56,6 +57,15 @@ final class GaugeReference {
         Map<String, String> facts = gauges.getOrDefault(gauge, Map.of());
         String found = facts.getOrDefault(REPEATABILITY + column, facts.get(STATED + column));
         return found == null ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(found));
+    }
+
+    /** Readings trusted as far as the gauge each names is, where that is known. */
+    List<NewReading> trusted(List<NewReading> readings) {
+        return readings.stream().map(read -> {
+            OptionalDouble known = read.gauge().isEmpty() ? OptionalDouble.empty() : uncertainty(read.gauge().get(), read.quantity());
+            return known.isEmpty() ? read : new NewReading(read.quantity(), read.value(), known, read.unit(), read.condition(),
+                read.gauge(), read.station(), read.measuredAt(), read.by(), read.note(), read.corrects());
+        }).toList();
     }
 
     /** The accepted offsets of one quantity. */
@@ -119,7 +129,7 @@ final class GaugeReference {
         Finding<Difference> found = network == null ? null : network.difference(reading(column, a), reading(column, b));
         if (found == null || found.found().isEmpty()) {
             remarks.add("%s was read on %s and on %s, and what they read apart is not known: benchtwin gauge check finds it".formatted(
-                ColumnWords.name(column), a.gauge().get(), b.gauge().get()));
+                ColumnText.name(column), a.gauge().get(), b.gauge().get()));
             return Optional.empty();
         }
         return found.found();

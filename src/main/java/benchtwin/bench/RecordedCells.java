@@ -106,6 +106,12 @@ final class RecordedCells {
         return moment.day(zone);
     }
 
+    /** Its readings as they would stand on the gauge others are carried to. */
+    RecordedCells carriedBy(GaugeReference gauges) {
+        readings.replaceAll(gauges::carried);
+        return this;
+    }
+
     /** The same as a row of a file, its measured cells filled from the readings. */
     SheetRow sheet() {
         Map<String, String> filled = new LinkedHashMap<>(cells);

@@ -57,8 +57,9 @@ final class StockInventory {
      * @param look    which of it with its readings
      */
     static InventoryRead of(OpenBook book, BookView view, Optional<String> forJob, boolean asFound, CloseLook look) {
+        GaugeReference gauges = GaugeReference.of(view);
         return InventoryOfRows.read(new StockInventory(book, forJob, asFound, look).laidOut(view).stream()
-            .map(RecordedCells::row).toList(), true);
+            .map(cells -> cells.carriedBy(gauges).row()).toList(), true);
     }
 
     /** The stock as rows of files, by kind. */

@@ -1,6 +1,6 @@
 package benchtwin.cli;
 
-import benchtwin.bench.ColumnWords;
+import benchtwin.bench.ColumnText;
 import benchtwin.bench.GaugeBook;
 import benchtwin.gauge.Finding;
 import benchtwin.gauge.Offset;
@@ -26,7 +26,7 @@ final class GaugePage {
         for (GaugeBook.Standing gauge : gauges) {
             page.wrapped("", "%s%s%s%s".formatted(gauge.name(), gauge.kind().map(kind -> ", " + kind).orElse(""),
                 gauge.checkedOn().map(day -> ", checked " + day).orElse(""), gauge.isDue() ? ", a check is due" : ""));
-            gauge.figures().forEach((column, figures) -> page.line("   %-18s %-14s %-10s %s", ColumnWords.name(column),
+            gauge.figures().forEach((column, figures) -> page.line("   %-18s %-14s %-10s %s", ColumnText.name(column),
                 figures.uncertainty().isPresent() ? "±" + number(figures.uncertainty()) : "",
                 figures.uncertainty().isEmpty() ? "" : figures.isAccepted() ? "found" : "stated",
                 figures.offsetFrom().map(other -> "reads %s ±%s more than %s".formatted(signed(figures.offset()),
@@ -41,7 +41,7 @@ final class GaugePage {
         }
         for (Map.Entry<String, Finding<Repeatability>> one : checked.repeatability().entrySet()) {
             page.blank();
-            page.line("%s", ColumnWords.name(one.getKey()));
+            page.line("%s", ColumnText.name(one.getKey()));
             repeatability(one.getKey(), one.getValue());
             checked.offsets().getOrDefault(one.getKey(), List.of()).forEach(offset -> offset(one.getKey(), offset));
         }
@@ -55,7 +55,7 @@ final class GaugePage {
 
     private void repeatability(String column, Finding<Repeatability> finding) {
         if (finding.found().isEmpty()) {
-            page.wrapped("   repeats   ", finding.whyNot().replace(column, ColumnWords.name(column)) + ".");
+            page.wrapped("   repeats   ", finding.whyNot().replace(column, ColumnText.name(column)) + ".");
             return;
         }
         Repeatability found = finding.found().get();
@@ -70,7 +70,7 @@ final class GaugePage {
 
     private void offset(String column, Finding<Offset> finding) {
         if (finding.found().isEmpty()) {
-            page.wrapped("   offset    ", finding.whyNot().replace(column, ColumnWords.name(column)) + ".");
+            page.wrapped("   offset    ", finding.whyNot().replace(column, ColumnText.name(column)) + ".");
             return;
         }
         Offset found = finding.found().get();

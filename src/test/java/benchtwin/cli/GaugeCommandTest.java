@@ -3,8 +3,11 @@ package benchtwin.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import benchtwin.bench.OpenBook;
+import benchtwin.bench.Workshop;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,6 +60,27 @@ class GaugeCommandTest {
         assertThat(after.path("values").get(0).path("gauges").toString()).contains("old", "new");
         assertThat(after.path("remarks")).isEmpty();
         book.done("stock", "audit");
+    }
+
+    @Test
+    void aReadingIsTrustedAsFarAsItsGaugeIs() {
+        book.done("club", "record", "I-8", "lie=62.5", "loft=38.2", "--gauge", "new");
+        JsonNode measures = book.done("club", "show", "I-8", "--json").json().path("measures");
+        assertThat(measures.get(0).path("uncertainty").asDouble()).as("loft, as stated of the gauge").isEqualTo(0.1);
+        assertThat(measures.get(1).path("uncertainty").asDouble()).as("lie, of which nothing is stated").isEqualTo(0.2);
+    }
+
+    @Test
+    void theStockIsCarriedToOneGaugeOnceAnOffsetIsAccepted() throws Exception {
+        book.done("club", "record", "I-7", "loft=34.8", "--gauge", "new", "--on", "2026-04-02");
+        assertThat(loftOfTheStock()).isCloseTo(34.8, within(ROUNDED));
+        book.done("gauge", "check", "new", "--accept", "--against", "old");
+        assertThat(loftOfTheStock()).as("0.6 less, as the old gauge reads").isCloseTo(34.2, within(ROUNDED));
+    }
+
+    private double loftOfTheStock() throws Exception {
+        return Workshop.of(OpenBook.open(Optional.of(book.file()), Optional.empty()), Optional.empty(), true).club("I-7").newest()
+            .angles().orElseThrow().loftDeg().orElseThrow().value();
     }
 
     @Test
