@@ -28,8 +28,8 @@ final class ClubCommand extends ClubViewCommands implements Runnable {
 
     @Command(name = "add", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Put a club into the book, with what it is made of and what it measures.",
-        footer = {"", "Example:", "  benchtwin club add OAKES-3W --player \"N. Oakes\" --category fairway --number 3 --hand right \\",
-            "      --head H-031 --shaft S-040 --grip G-009 loft=15.2 lie=57.5 length=43 swing-weight=D3"})
+        footer = {"", "Example:", "  benchtwin club add MOOR-3W --player \"S. Moor\" --category fairway --number 3 --hand right \\",
+            "      --head H-018 --shaft S-034 --grip G-009 loft=15.2 lie=57.5 length=43 swing-weight=D3"})
     int add(@Parameters(index = "0", paramLabel = "TAG", description = "the club's own tag") String tag,
             @Parameters(index = "1..*", arity = "0..*", paramLabel = "QUANTITY=VALUE", description = "what it measures")
             List<String> values,

@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 
 /** {@code benchtwin player}. */
 @Command(name = "player", mixinStandardHelpOptions = true, description = "The players in the book.",
-    footer = {"", "Example:", "  benchtwin player add \"N. Oakes\" --hand right --tolerance loft=0.2"})
+    footer = {"", "Example:", "  benchtwin player add \"S. Moor\" --hand right --tolerance loft=0.2"})
 final class PlayerCommand implements Runnable {
 
     private static final int LONGEST_NAME = 40;
@@ -30,7 +30,7 @@ final class PlayerCommand implements Runnable {
     }
 
     @Command(name = "add", mixinStandardHelpOptions = true, description = "Put a player into the book.",
-        footer = {"", "Example:", "  benchtwin player add \"N. Oakes\" --hand right --note \"likes a firm step\""})
+        footer = {"", "Example:", "  benchtwin player add \"S. Moor\" --hand right --note \"likes a firm step\""})
     int add(@Parameters(paramLabel = "NAME", description = "the player's name") String name,
             @Option(names = "--hand", paramLabel = "HAND", description = "right or left") Hand hand,
             @Option(names = "--tolerance", paramLabel = "LIST", description = "tolerances this player wants, such as "
