@@ -121,8 +121,13 @@ public final class ClubViews {
         if (when.on().isEmpty()) {
             return view.state(club);
         }
-        return view.state(club, when.asOf(book)).orElseThrow(() -> new BookProblem("nothing of %s %s on %s".formatted(club.name(),
-            when.knownNow() ? "had happened" : "was known", when.on().get())));
+        Optional<State> then = view.state(club, when.asOf(book));
+        if (then.isEmpty()) {
+            boolean since = !when.knownNow() && view.state(club, new When(when.on(), true).asOf(book)).isPresent();
+            throw new BookProblem("nothing of %s %s on %s%s".formatted(club.name(), when.knownNow() ? "had happened" : "was known",
+                when.on().get(), since ? "; --known-now shows what was so that day as it is known now" : ""));
+        }
+        return then.get();
     }
 
     private static Map<Quantity, ReadValue> values(OpenBook book, Map<Quantity, ClubValues.Value> values) {

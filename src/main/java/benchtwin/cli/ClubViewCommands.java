@@ -28,7 +28,7 @@ class ClubViewCommands {
     /** Shows a club. */
     @Command(name = "show", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Show a club: what it is made of and what it measures, today or on another day.",
-        footer = {"", "Examples:", "  benchtwin club show OAKES-DR", "  benchtwin club show OAKES-DR --as-of 2026-05-03"})
+        footer = {"", "Examples:", "  benchtwin club show OAKES-DR", "  benchtwin club show OAKES-DR --as-of 2026-05-03 --known-now"})
     public int show(@Parameters(paramLabel = "TAG", description = "the club's tag") String tag,
                     @Option(names = "--as-of", paramLabel = "DATE", description = "as it was known on that day") String asOf,
                     @Option(names = "--known-now", description = "with --as-of: what was true that day as it is known now, late "

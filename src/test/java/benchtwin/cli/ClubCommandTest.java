@@ -115,7 +115,8 @@ class ClubCommandTest {
         book.done("club record SANDROW-DR loft=9.5 --on 2023-05-10");
         assertThat(book.done("club show SANDROW-DR --as-of 2023-05-12 --known-now")).contains("As it was on 2023-05-12, as it is known now",
             "9.50°");
-        book.refused("club show SANDROW-DR --as-of 2023-05-12", "nothing of club SANDROW-DR was known on 2023-05-12");
+        book.refused("club show SANDROW-DR --as-of 2023-05-12", "nothing of club SANDROW-DR was known on 2023-05-12; "
+            + "--known-now shows what was so that day as it is known now");
         book.refused("club show SANDROW-DR --as-of 2022-01-01 --known-now", "nothing of club SANDROW-DR had happened on 2022-01-01");
         String today = LocalDate.now().toString();
         assertThat(book.done("club show SANDROW-DR --as-of " + today)).contains("As it was known on " + today, "9.50°");
