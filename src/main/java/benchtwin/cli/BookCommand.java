@@ -78,21 +78,22 @@ final class BookCommand implements Runnable {
         description = "Write everything the book holds into open files: a folder of CSV files, or one file ending in .json.",
         footer = {"", "Examples:", "  benchtwin book export season-2026", "  benchtwin book export season-2026.json"})
     int export(@Parameters(paramLabel = "TARGET", description = "a folder, or a file ending in .json") Path target,
-               @Mixin BookOptions book) throws BadInput {
-        List<Path> files = BookTransfer.write(book.open(), target);
-        out().printf("%d file%s written. Make a book of %s again with: benchtwin book import %s --book NEW%n", files.size(),
-            files.size() == 1 ? "" : "s", files.size() == 1 ? "it" : "them", target);
-        return Main.DONE;
+               @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        List<Path> files = BookTransfer.write(book.there(), target);
+        return Said.print(output, out(), "book export", files.stream().map(Path::toString).toList(),
+            "%d file%s written. Make a book of %s again with: benchtwin book import %s --book NEW".formatted(files.size(),
+                files.size() == 1 ? "" : "s", files.size() == 1 ? "it" : "them", target), List.of());
     }
 
     @Command(name = "import", mixinStandardHelpOptions = true,
         description = "Make a book of what book export wrote; it says the same as the one that was exported.",
         footer = {"", "Example:", "  benchtwin book import season-2026 --book season-2026.book"})
     int take(@Parameters(paramLabel = "SOURCE", description = "the folder or file that was written") Path source,
-             @Mixin BookOptions book) throws BadInput {
+             @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
         BookTransfer.read(book.open(), source);
-        out().printf("%s is a book again.%n", source);
-        return Main.DONE;
+        return Said.print(output, out(), "book import", List.of(source.toString()), "%s is a book again.".formatted(source), List.of());
     }
 
     private PrintWriter out() {

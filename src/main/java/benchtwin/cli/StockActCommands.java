@@ -55,10 +55,11 @@ class StockActCommands {
         footer = {"", "Example:", "  benchtwin stock export stock-thursday",
             "", "Everything the book holds, its history too, is written by: benchtwin book export"})
     public int export(@Parameters(paramLabel = "DIR", description = "a folder without such files") Path folder,
-                      @Mixin BookOptions book) throws BadInput {
-        List<Path> files = StockExport.write(book.open(), folder);
-        out().printf("%d file%s written into %s.%n", files.size(), files.size() == 1 ? "" : "s", folder);
-        return Main.DONE;
+                      @Mixin BookOptions book, @Mixin OutputOptions output) throws BadInput {
+        output.check();
+        List<Path> files = StockExport.write(book.there(), folder);
+        return said(output, "stock export", files.stream().map(Path::toString).toList(), "%d file%s written into %s.".formatted(
+            files.size(), files.size() == 1 ? "" : "s", folder));
     }
 
     /** Moves parts. */
