@@ -51,7 +51,7 @@ final class ClubCommand extends ClubViewCommands implements Runnable {
     @Command(name = "record", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Enter what was read of a club, and what of it has changed. What was known before is kept.",
         footer = {"", "Examples:", "  benchtwin club record OAKES-DR loft=9.4 loft=9.5 lie=58.3 --gauge \"bench 1\"",
-            "  benchtwin club record OAKES-DR --grip G-040 --tape-layers 2 swing-weight=D2.0",
+            "  benchtwin club record OAKES-DR --grip G-064 --tape-layers 2 swing-weight=D2.0",
             "  benchtwin club record OAKES-DR --state damaged --note \"face cracked on the range\""})
     int record(@Parameters(index = "0", paramLabel = "TAG", description = "the club's tag") String tag,
                @Parameters(index = "1..*", arity = "0..*", paramLabel = "QUANTITY=VALUE", description = "what was read; a "
