@@ -5,6 +5,7 @@ import benchtwin.book.CurrentReading;
 import benchtwin.book.EventKind;
 import benchtwin.book.KeptEvent;
 import benchtwin.book.KeptReading;
+import benchtwin.book.LastWords;
 import benchtwin.book.Moment;
 import benchtwin.book.NewReading;
 import benchtwin.book.State;
@@ -49,8 +50,6 @@ public final class ClubHistory {
 
     private final OpenBook book;
     private final GaugeReference gauges;
-    private final Map<Long, KeptReading> corrections = new HashMap<>();
-    private final Map<Long, KeptEvent> correctedIn = new HashMap<>();
     private final Map<String, String> known = new HashMap<>();
     private final List<Intervention> interventions = new ArrayList<>();
     private final Map<Quantity, ClubValues.Value> before = new EnumMap<>(Quantity.class);
@@ -88,7 +87,7 @@ public final class ClubHistory {
             ClubHistory history = new ClubHistory(book, GaugeReference.of(view));
             Timeline timeline = history.of(view, club);
             Map<Quantity, ClubValues.Value> should = view.state(club).accepted()
-                .map(accepted -> ClubValues.of(accepted.readings())).orElse(Map.of());
+                .map(accepted -> ClubValues.of(ClubReadings.accepted(accepted))).orElse(Map.of());
             Map<Quantity, HistoryStrip> strips = new EnumMap<>(Quantity.class);
             for (ReadColumn column : ReadColumn.values()) {
                 List<HistoryReading> readings = readings(timeline, column.quantity());
@@ -114,21 +113,14 @@ public final class ClubHistory {
 
     private Timeline of(BookView view, Thing club) {
         List<KeptEvent> events = new ArrayList<>(view.events(club));
-        for (KeptEvent event : events) {
-            for (KeptReading reading : event.readings()) {
-                reading.read().corrects().ifPresent(id -> {
-                    corrections.put(id, reading);
-                    correctedIn.put(id, event);
-                });
-            }
-        }
+        LastWords lastWords = new LastWords(events);
         events.removeIf(event -> event.event().kind() == EventKind.CORRECTED);
         events.removeIf(event -> isSaidByTheNext(event, events));
         events.addAll(ofTheHeads(view, club, events));
         events.sort(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id));
         State state = view.state(club);
         String whose = state.fact("player").map(player -> ", " + player).orElse("");
-        return new Timeline(club.tag() + whose, events.stream().map(event -> entry(club, event)).toList());
+        return new Timeline(club.tag() + whose, events.stream().map(event -> entry(club, event, lastWords)).toList());
     }
 
     /** A sleeve is put down by itself before the record it belongs to. */
@@ -155,16 +147,15 @@ public final class ClubHistory {
         return List.copyOf(theirs);
     }
 
-    private TimelineEntry entry(Thing club, KeptEvent event) {
+    private TimelineEntry entry(Thing club, KeptEvent event, LastWords lastWords) {
         Map<Quantity, TimelineValue> values = new EnumMap<>(Quantity.class);
         List<ValueCorrection> corrected = new ArrayList<>();
         List<CurrentReading> read = new ArrayList<>();
         for (KeptReading reading : event.readings()) {
             KeptReading last = reading;
-            while (corrections.containsKey(last.id())) {
-                KeptReading wrong = last;
-                last = corrections.get(wrong.id());
-                correction(wrong, last).ifPresent(corrected::add);
+            for (Optional<KeptReading> right = lastWords.correctionOf(last); right.isPresent(); right = lastWords.correctionOf(last)) {
+                correction(last, right.get(), lastWords.correctedIn(last).orElseThrow()).ifPresent(corrected::add);
+                last = right.get();
             }
             if (last.read().value().isPresent()) {
                 read.add(new CurrentReading(last.id(), event.id(), event.since(), last.read()));
@@ -201,8 +192,7 @@ public final class ClubHistory {
         return new TimelineValue(value.value(), value.uncertainty(), moved, value.gauge());
     }
 
-    private Optional<ValueCorrection> correction(KeptReading wrong, KeptReading right) {
-        KeptEvent in = correctedIn.get(wrong.id());
+    private Optional<ValueCorrection> correction(KeptReading wrong, KeptReading right, KeptEvent in) {
         return ReadColumn.of(wrong.read().quantity()).filter(column -> wrong.read().value().isPresent()).map(column -> new ValueCorrection(column.quantity(),
             wrong.read().value().orElseThrow(), time(in.entry().at()), right.read().note().orElse("")));
     }

@@ -2,10 +2,10 @@ package benchtwin.bench;
 
 import benchtwin.book.KeptEvent;
 import benchtwin.book.KeptReading;
+import benchtwin.book.LastWords;
 import benchtwin.book.NewReading;
 import benchtwin.book.SheetOrigin;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,18 +25,10 @@ final class CorrectedDay {
      * @param key the row's key, which the events that came from it bear
      */
     CorrectedDay(List<KeptEvent> all, String key) {
-        Map<Long, KeptReading> corrected = new HashMap<>();
-        all.forEach(event -> event.readings().forEach(reading -> reading.read().corrects()
-            .ifPresent(id -> corrected.put(id, reading))));
+        LastWords lastWords = new LastWords(all);
         all.stream().filter(event -> event.event().sheet().map(SheetOrigin::key).equals(Optional.of(key)))
             .flatMap(event -> event.readings().stream()).filter(reading -> reading.read().corrects().isEmpty())
-            .forEach(reading -> {
-                KeptReading last = reading;
-                while (corrected.containsKey(last.id())) {
-                    last = corrected.get(last.id());
-                }
-                now.put(last.read().quantity(), last);
-            });
+            .map(lastWords::lastOf).forEach(last -> now.put(last.read().quantity(), last));
     }
 
     /** A reading the row gives anew: nothing to do when it is the same, a correction or a late reading otherwise. */

@@ -122,10 +122,7 @@ public final class Corrections {
 
     private static NewReading corrected(KeptReading reading, OptionalDouble value, String why) {
         NewReading read = reading.read();
-        if (value.isEmpty()) {
-            return read.takingBack(reading.id(), why);
-        }
-        return new NewReading(read.quantity(), value, read.uncertainty(), read.unit(), read.condition(), read.gauge(),
-            read.station(), read.measuredAt(), read.by(), read.note(), read.corrects()).correcting(reading.id(), why);
+        return value.isEmpty() ? read.takingBack(reading.id(), why)
+            : read.saying(value.getAsDouble()).correcting(reading.id(), why);
     }
 }

@@ -63,8 +63,7 @@ final class GaugeReference {
     List<NewReading> trusted(List<NewReading> readings) {
         return readings.stream().map(read -> {
             OptionalDouble known = read.gauge().isEmpty() ? OptionalDouble.empty() : uncertainty(read.gauge().get(), read.quantity());
-            return known.isEmpty() ? read : new NewReading(read.quantity(), read.value(), known, read.unit(), read.condition(),
-                read.gauge(), read.station(), read.measuredAt(), read.by(), read.note(), read.corrects());
+            return known.isEmpty() ? read : read.trustedTo(known);
         }).toList();
     }
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.TreeMap;
 
 /**
@@ -23,7 +22,7 @@ final class Fold {
     }
 
     private final ThingKind kind;
-    private final Map<Long, KeptReading> corrections = new HashMap<>();
+    private final LastWords lastWords;
     private final Map<Long, Long> entryOf = new HashMap<>();
     private final Map<String, String> facts = new TreeMap<>();
     private final Map<Group, List<CurrentReading>> readings = new LinkedHashMap<>();
@@ -32,8 +31,9 @@ final class Fold {
     private Optional<String> club = Optional.empty();
     private Optional<Accepted> accepted = Optional.empty();
 
-    private Fold(ThingKind kind) {
+    private Fold(ThingKind kind, LastWords lastWords) {
         this.kind = kind;
+        this.lastWords = lastWords;
         this.standing = kind == ThingKind.JOB ? Standing.WAITING : Standing.THERE;
     }
 
@@ -44,9 +44,7 @@ final class Fold {
 
     /** The same with corrections that are found among other events too. */
     static State of(ThingKind kind, List<KeptEvent> events, List<KeptEvent> corrections) {
-        Fold fold = new Fold(kind);
-        corrections.forEach(event -> event.readings().forEach(reading ->
-            reading.read().corrects().ifPresent(id -> fold.corrections.put(id, reading))));
+        Fold fold = new Fold(kind, new LastWords(corrections));
         events.stream().sorted(Comparator.comparing(KeptEvent::since).thenComparing(KeptEvent::id)).forEach(fold::take);
         return fold.state();
     }
@@ -184,14 +182,11 @@ final class Fold {
             if (reading.read().corrects().isPresent()) {
                 continue;
             }
-            KeptReading last = reading;
-            while (corrections.containsKey(last.id())) {
-                last = corrections.get(last.id());
-            }
+            KeptReading last = lastWords.lastOf(reading);
             NewReading read = last.read();
             if (read.value().isPresent()) {
                 fresh.computeIfAbsent(new Group(read.quantity(), read.condition(), read.gauge()), group -> new ArrayList<>())
-                    .add(new CurrentReading(last.id(), kept.id(), kept.since(), uncorrected(read)));
+                    .add(new CurrentReading(last.id(), kept.id(), kept.since(), read.byItself()));
             }
         }
         entryOf.put(kept.id(), kept.entry().id());
@@ -203,10 +198,5 @@ final class Fold {
             now.addAll(read);
             readings.put(group, now);
         });
-    }
-
-    private static NewReading uncorrected(NewReading read) {
-        return read.corrects().isEmpty() ? read : new NewReading(read.quantity(), read.value(), read.uncertainty(), read.unit(),
-            read.condition(), read.gauge(), read.station(), read.measuredAt(), read.by(), read.note(), OptionalLong.empty());
     }
 }

@@ -16,9 +16,7 @@ final class GaugedReadings {
 
     /** Of one thing, from its events in the order they count from. */
     static List<GaugedReading> of(Thing thing, List<KeptEvent> events) {
-        Map<Long, KeptReading> corrections = new HashMap<>();
-        events.forEach(event -> event.readings().forEach(reading -> reading.read().corrects()
-            .ifPresent(id -> corrections.put(id, reading))));
+        LastWords lastWords = new LastWords(events);
         List<GaugedReading> gauged = new ArrayList<>();
         Map<String, String> facts = new HashMap<>();
         int phase = 0;
@@ -30,12 +28,9 @@ final class GaugedReadings {
                 ? 1 : 0;
             facts.putAll(event.event().facts());
             for (KeptReading reading : event.readings()) {
-                KeptReading last = reading;
-                while (corrections.containsKey(last.id())) {
-                    last = corrections.get(last.id());
-                }
-                if (last.read().value().isPresent() && last.read().gauge().isPresent()) {
-                    gauged.add(new GaugedReading(thing, phase, event.since(), last.read()));
+                NewReading read = lastWords.lastOf(reading).read();
+                if (read.value().isPresent() && read.gauge().isPresent()) {
+                    gauged.add(new GaugedReading(thing, phase, event.since(), read));
                 }
             }
         }

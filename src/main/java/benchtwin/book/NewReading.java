@@ -55,6 +55,31 @@ public record NewReading(String quantity, OptionalDouble value, OptionalDouble u
     }
 
     /**
+     * The same, trusted otherwise.
+     * @param other its standard uncertainty, same unit
+     * @return a copy
+     */
+    public NewReading trustedTo(OptionalDouble other) {
+        return new NewReading(quantity, value, other, unit, condition, gauge, station, measuredAt, by, note, corrects);
+    }
+
+    /**
+     * The same with what it should have said.
+     * @param other the value, same unit
+     * @return a copy
+     */
+    public NewReading saying(double other) {
+        return new NewReading(quantity, OptionalDouble.of(other), uncertainty, unit, condition, gauge, station, measuredAt, by,
+            note, corrects);
+    }
+
+    /** The same by itself, whatever it corrected. */
+    NewReading byItself() {
+        return new NewReading(quantity, value, uncertainty, unit, condition, gauge, station, measuredAt, by, note,
+            OptionalLong.empty());
+    }
+
+    /**
      * The same, put in the place of another.
      * @param id     the reading it corrects
      * @param reason why
