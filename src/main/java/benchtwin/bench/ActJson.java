@@ -23,7 +23,6 @@ public final class ActJson {
         root.set("of", Json.texts(of));
         root.put("said", said);
         root.set("remarks", Json.texts(remarks));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 }

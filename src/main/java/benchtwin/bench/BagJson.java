@@ -35,8 +35,7 @@ public final class BagJson {
             club.cannot().ifPresent(why -> node.put("cannot", why));
         }
         root.set("remarks", Json.texts(bag.remarks()));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     /**
@@ -63,7 +62,6 @@ public final class BagJson {
         root.put("dryMinutes", plan.dryMinutes());
         job.ifPresent(number -> root.put("job", number));
         root.set("notes", Json.texts(plan.notes()));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 }

@@ -49,8 +49,7 @@ public final class ChangeJson {
         change.notes().forEach(notes::add);
         ArrayNode cautions = root.putArray("cautions");
         Cautions.of(change).forEach(cautions::add);
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static ObjectNode way(Way way, Map<Quantity, Double> now) {

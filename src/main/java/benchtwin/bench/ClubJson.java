@@ -28,7 +28,7 @@ public final class ClubJson {
         root.set("should", values(club.accepted()));
         root.set("unread", Json.texts(club.unread().stream().map(Quantity::word).toList()));
         root.set("notes", Json.texts(club.notes()));
-        return done(root);
+        return Json.answer(root);
     }
 
     private static ArrayNode values(Map<Quantity, ClubViews.ReadValue> values) {
@@ -76,7 +76,7 @@ public final class ClubJson {
                 .put("was", Json.rounded(correction.was())).put("entered", correction.entered().text())
                 .put("why", correction.why()));
         }
-        return done(root);
+        return Json.answer(root);
     }
 
     /**
@@ -93,7 +93,7 @@ public final class ClubJson {
         ArrayNode facts = root.putArray("differs");
         compared.facts().forEach((name, pair) -> facts.addObject().put("name", name).put("a", pair.get(0)).put("b", pair.get(1)));
         root.set("remarks", Json.texts(compared.remarks()));
-        return done(root);
+        return Json.answer(root);
     }
 
     static ObjectNode value(Quantity quantity, ValueComparison value) {
@@ -108,10 +108,5 @@ public final class ClubJson {
             .put("beyondUncertainty", difference.isBeyondUncertainty()));
         node.set("gauges", Json.texts(value.gauges()));
         return node;
-    }
-
-    private static String done(ObjectNode root) {
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
     }
 }

@@ -38,8 +38,7 @@ public final class GaugeJson {
                 used.offsetFrom().ifPresent(other -> one.put("offsetFrom", other));
             });
         }
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     /**
@@ -60,8 +59,7 @@ public final class GaugeJson {
             checked.offsets().getOrDefault(column, List.of()).forEach(offset -> offsets.add(offset(offset)));
         });
         accepted.ifPresent(count -> root.put("accepted", count));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static ObjectNode repeatability(Finding<Repeatability> finding) {

@@ -19,8 +19,7 @@ public final class JobJson {
         ObjectNode root = Json.object();
         ArrayNode array = root.putArray("jobs");
         jobs.forEach(job -> array.add(node(job)));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     /**
@@ -30,8 +29,7 @@ public final class JobJson {
      */
     public static String text(JobBook.Job job) {
         ObjectNode root = node(job);
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static ObjectNode node(JobBook.Job job) {

@@ -24,7 +24,13 @@ final class Json {
         return MAPPER.createObjectNode();
     }
 
-    static String text(JsonNode node) {
+    /** A whole answer: the object with the version it was made by. */
+    static String answer(ObjectNode root) {
+        root.put("version", BuildIdentity.text());
+        return text(root);
+    }
+
+    private static String text(JsonNode node) {
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
         printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
         printer.indentArraysWith(new DefaultIndenter("  ", "\n"));

@@ -33,7 +33,6 @@ public final class MatchJson {
         answer.notes().forEach(notes::add);
         ArrayNode cautions = root.putArray("cautions");
         Cautions.of(answer).forEach(cautions::add);
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 }

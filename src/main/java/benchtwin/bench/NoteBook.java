@@ -64,8 +64,7 @@ public final class NoteBook {
         ArrayNode array = root.putArray("notes");
         notes.forEach(note -> array.addObject().put("about", note.about()).put("day", note.day()).put("by", note.by())
             .put("text", note.text()));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static Found found(OpenBook book, Note note) {

@@ -20,8 +20,7 @@ public final class PlayerJson {
         ObjectNode root = Json.object();
         ArrayNode array = root.putArray("players");
         players.forEach(player -> array.add(node(player)));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     /**
@@ -31,8 +30,7 @@ public final class PlayerJson {
      */
     public static String text(PlayerBook.Player player) {
         ObjectNode root = node(player);
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static ObjectNode node(PlayerBook.Player player) {

@@ -33,7 +33,6 @@ public final class PredictJson {
         }
         ArrayNode notes = root.putArray("notes");
         answer.notes().forEach(notes::add);
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 }

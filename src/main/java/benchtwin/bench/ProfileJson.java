@@ -44,7 +44,6 @@ public final class ProfileJson {
         root.put("gripFactor", answer.grip());
         ArrayNode notes = root.putArray("notes");
         answer.notes().forEach(notes::add);
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 }

@@ -42,8 +42,7 @@ public final class SetJson {
         strings(root.putArray("notes"), plan.notes());
         strings(root.putArray("cautions"), Cautions.of(plan));
         root.set("asked", asked(answer, sets));
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static void unlessInfinite(ObjectNode node, String name, double value, String infinite) {

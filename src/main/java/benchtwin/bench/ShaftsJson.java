@@ -39,8 +39,7 @@ public final class ShaftsJson {
         answer.notes().forEach(notes::add);
         ArrayNode cautions = root.putArray("cautions");
         Cautions.of(answer).forEach(cautions::add);
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static ObjectNode pick(ShaftPick pick) {

@@ -19,7 +19,7 @@ public final class StockBookJson {
         ObjectNode root = Json.object();
         ArrayNode array = root.putArray("parts");
         parts.forEach(part -> array.add(node(part)));
-        return done(root);
+        return Json.answer(root);
     }
 
     /**
@@ -31,7 +31,7 @@ public final class StockBookJson {
         ObjectNode root = node(shown.part());
         root.set("history", Json.texts(shown.history()));
         root.set("notes", Json.texts(shown.notes()));
-        return done(root);
+        return Json.answer(root);
     }
 
     /**
@@ -44,7 +44,7 @@ public final class StockBookJson {
         ArrayNode array = root.putArray("counts");
         tallies.forEach(one -> array.addObject().put("kind", one.kind()).put("what", one.what()).put("free", one.free())
             .put("promised", one.promised()).put("builtIn", one.builtIn()).put("retired", one.retired()));
-        return done(root);
+        return Json.answer(root);
     }
 
     /**
@@ -59,7 +59,7 @@ public final class StockBookJson {
         root.put("events", check.events());
         root.put("readings", check.readings());
         root.set("findings", Json.texts(check.findings()));
-        return done(root);
+        return Json.answer(root);
     }
 
     /**
@@ -74,7 +74,7 @@ public final class StockBookJson {
         root.put("same", imported.same());
         root.set("changes", Json.texts(imported.changes()));
         root.set("remarks", Json.texts(imported.remarks()));
-        return done(root);
+        return Json.answer(root);
     }
 
     private static ObjectNode node(StockViews.Part part) {
@@ -103,10 +103,5 @@ public final class StockBookJson {
             reading.note().ifPresent(note -> one.put("note", note));
         }
         return node;
-    }
-
-    private static String done(ObjectNode root) {
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
     }
 }

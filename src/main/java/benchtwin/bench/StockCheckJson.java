@@ -33,8 +33,7 @@ public final class StockCheckJson {
         }
         add(root.putArray("faults"), check.faults());
         add(root.putArray("warnings"), check.warnings());
-        root.put("version", BuildIdentity.text());
-        return Json.text(root);
+        return Json.answer(root);
     }
 
     private static void add(ArrayNode array, List<Fault> faults) {

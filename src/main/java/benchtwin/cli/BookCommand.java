@@ -5,29 +5,18 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.BookCare;
 import benchtwin.bench.BookTransfer;
 import benchtwin.bench.OpenBook;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code benchtwin book}. */
 @Command(name = "book", mixinStandardHelpOptions = true,
     description = "The workshop's record file: copy it, check it, put a copy back.",
     footer = {"", "Example:", "  benchtwin book backup /media/stick/workshop-thursday.book"})
-final class BookCommand implements Runnable {
-
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-    }
+final class BookCommand extends CommandGroup {
 
     @Command(name = "where", mixinStandardHelpOptions = true, description = "Say where the book lies.",
         footer = {"", "Example:", "  benchtwin book where"})
@@ -94,9 +83,5 @@ final class BookCommand implements Runnable {
         output.check();
         BookTransfer.read(book.open(), source);
         return Said.print(output, out(), "book import", List.of(source.toString()), "%s is a book again.".formatted(source), List.of());
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
     }
 }

@@ -19,12 +19,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "club", mixinStandardHelpOptions = true,
     description = "Players' clubs: what they are made of, what they measure, what was done to them.",
     footer = {"", "Example:", "  benchtwin club record OAKES-DR loft=9.4 lie=58.3 face=-0.5 --gauge \"bench 1\""})
-final class ClubCommand extends ClubViewCommands implements Runnable {
-
-    @Override
-    public void run() {
-        spec().commandLine().usage(out());
-    }
+final class ClubCommand extends ClubViewCommands {
 
     @Command(name = "add", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Put a club into the book, with what it is made of and what it measures.",

@@ -7,23 +7,17 @@ import benchtwin.bench.ClubViews;
 import benchtwin.bench.Pictures;
 import benchtwin.club.Timeline;
 import benchtwin.match.Tolerances;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What {@code benchtwin club} shows. */
-class ClubViewCommands {
-
-    @Spec
-    private CommandSpec spec;
+class ClubViewCommands extends CommandGroup {
 
     /** Shows a club. */
     @Command(name = "show", mixinStandardHelpOptions = true, sortOptions = false,
@@ -107,13 +101,5 @@ class ClubViewCommands {
     private static ClubViews.When when(String option, String day, boolean knownNow) throws BadInput {
         Optional<LocalDate> on = SittingOptions.day(option, day);
         return on.isEmpty() ? ClubViews.When.NOW : new ClubViews.When(on, knownNow);
-    }
-
-    final PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    final CommandSpec spec() {
-        return spec;
     }
 }

@@ -5,7 +5,6 @@ import benchtwin.bench.GaugeBook;
 import benchtwin.bench.GaugeJson;
 import benchtwin.bench.OpenBook;
 import benchtwin.club.Quantity;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,24 +12,14 @@ import java.util.Optional;
 import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code benchtwin gauge}. */
 @Command(name = "gauge", mixinStandardHelpOptions = true,
     description = "The workshop's gauges: how far each is trusted, and what they read apart.",
     footer = {"", "Example:", "  benchtwin gauge check \"bench 1\""})
-final class GaugeCommand implements Runnable {
-
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-    }
+final class GaugeCommand extends CommandGroup {
 
     @Command(name = "add", mixinStandardHelpOptions = true,
         description = "Put a gauge into the book, or put down anew what is known of it.",
@@ -114,9 +103,5 @@ final class GaugeCommand implements Runnable {
             new GaugePage(output.page(out())).checked(checked, accepted);
         }
         return checked.isEmpty() ? Main.NOTHING_SUITABLE : Main.DONE;
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
     }
 }

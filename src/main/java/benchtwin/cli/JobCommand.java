@@ -4,32 +4,21 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.JobBook;
 import benchtwin.bench.JobJson;
 import benchtwin.club.Quantity;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code benchtwin job}. */
 @Command(name = "job", mixinStandardHelpOptions = true, subcommands = {JobPlanCommand.class, JobDoneCommand.class},
     description = "What is promised to whom by when.",
     footer = {"", "Example:", "  benchtwin job add twin --club OAKES-DR --due \"2026-05-21 14:20\""})
-final class JobCommand implements Runnable {
+final class JobCommand extends CommandGroup {
 
     private static final int LONGEST_NAME = 30;
-
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-    }
 
     @Command(name = "add", mixinStandardHelpOptions = true, description = "Take a job on.",
         footer = {"", "Example:", "  benchtwin job add twin --club OAKES-DR --due \"2026-05-21 14:20\""})
@@ -126,9 +115,5 @@ final class JobCommand implements Runnable {
         List<JobBook.PartInShort> freed = JobBook.cancel(book.there(), number, why);
         return Said.print(output, out(), "job cancel", List.of(number), "Job %s is called off%s.".formatted(number, freed.isEmpty()
             ? "" : "; free again: " + String.join(", ", freed.stream().map(JobBook.PartInShort::tag).toList())), List.of());
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
     }
 }

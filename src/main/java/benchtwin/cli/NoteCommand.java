@@ -2,26 +2,15 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.NoteBook;
-import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code benchtwin note}. */
 @Command(name = "note", mixinStandardHelpOptions = true, description = "Notes on anything in the book.",
     footer = {"", "Example:", "  benchtwin note find rib left"})
-final class NoteCommand implements Runnable {
-
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-    }
+final class NoteCommand extends CommandGroup {
 
     @Command(name = "add", mixinStandardHelpOptions = true,
         description = "Write a note on a part, club, player, gauge or job.",
@@ -54,9 +43,5 @@ final class NoteCommand implements Runnable {
             }
         }
         return notes.isEmpty() ? Main.NOTHING_SUITABLE : Main.DONE;
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
     }
 }

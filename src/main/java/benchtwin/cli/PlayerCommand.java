@@ -9,25 +9,15 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code benchtwin player}. */
 @Command(name = "player", mixinStandardHelpOptions = true, description = "The players in the book.",
     footer = {"", "Example:", "  benchtwin player add \"S. Moor\" --hand right --tolerance loft=0.2"})
-final class PlayerCommand implements Runnable {
+final class PlayerCommand extends CommandGroup {
 
     private static final int LONGEST_NAME = 40;
-
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-    }
 
     @Command(name = "add", mixinStandardHelpOptions = true, description = "Put a player into the book.",
         footer = {"", "Example:", "  benchtwin player add \"S. Moor\" --hand right --note \"likes a firm step\""})
@@ -105,9 +95,5 @@ final class PlayerCommand implements Runnable {
             club.state(), page.cut(club.parts(), 46)));
         player.jobs().forEach(job -> page.wrapped("", job));
         player.notes().forEach(note -> page.wrapped("Note: ", note));
-    }
-
-    private java.io.PrintWriter out() {
-        return spec.commandLine().getOut();
     }
 }

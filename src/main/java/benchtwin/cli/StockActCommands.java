@@ -7,7 +7,6 @@ import benchtwin.bench.StockBookJson;
 import benchtwin.bench.StockExport;
 import benchtwin.bench.StockImport;
 import benchtwin.bench.StockViews;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,16 +14,11 @@ import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What {@code benchtwin stock} does to parts in the book. */
-class StockActCommands {
-
-    @Spec
-    private CommandSpec spec;
+class StockActCommands extends CommandGroup {
 
     /** Reads files. */
     @Command(name = "import", mixinStandardHelpOptions = true, sortOptions = false,
@@ -177,15 +171,5 @@ class StockActCommands {
 
     private int said(OutputOptions output, String act, List<String> of, String sentence) {
         return Said.print(output, out(), act, of, sentence, List.of());
-    }
-
-    /** Where answers go. */
-    final PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    /** The command itself. */
-    final CommandSpec spec() {
-        return spec;
     }
 }

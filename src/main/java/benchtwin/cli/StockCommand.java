@@ -13,12 +13,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "stock", mixinStandardHelpOptions = true, subcommands = StockCheckCommand.class,
     description = "The workshop's parts: read from files, found, promised, moved, counted.",
     footer = {"", "Examples:", "  benchtwin stock import inventory-samples", "  benchtwin stock find titanium driver --free"})
-final class StockCommand extends StockActCommands implements Runnable {
-
-    @Override
-    public void run() {
-        spec().commandLine().usage(out());
-    }
+final class StockCommand extends StockActCommands {
 
     @Command(name = "list", mixinStandardHelpOptions = true, description = "List the parts in the book.",
         footer = {"", "Example:", "  benchtwin stock list --kind head --free"})
