@@ -9,7 +9,6 @@ import benchtwin.club.Quantity;
 import benchtwin.club.QuantityText;
 import benchtwin.mechanics.RulesLength;
 import benchtwin.mechanics.WoodLoft;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -55,18 +54,14 @@ final class ClubValues {
             List<CurrentReading> own = readings.stream().filter(reading -> reading.read().quantity().equals(column.column()))
                 .toList();
             own.stream().max(Comparator.comparing(CurrentReading::since).thenComparing(CurrentReading::id)).ifPresent(newest ->
-                values.put(column.quantity(), mean(own.stream().filter(reading -> reading.event() == newest.event()
-                    && reading.read().condition().equals(newest.read().condition())).toList())));
+                values.put(column.quantity(), value(newest, Repeats.with(newest, own))));
         }
         return values;
     }
 
-    private static Value mean(List<CurrentReading> repeats) {
-        CurrentReading first = repeats.get(0);
-        double mean = repeats.stream().mapToDouble(reading -> reading.read().value().orElseThrow()).average().orElseThrow();
-        double uncertainty = first.read().uncertainty().orElse(0) / Math.sqrt(repeats.size());
-        List<Long> ids = new ArrayList<>(repeats.stream().map(CurrentReading::id).toList());
-        return new Value(mean, uncertainty, first.since(), first.read().gauge(), first.read().condition(), ids);
+    private static Value value(CurrentReading newest, Repeats repeats) {
+        return new Value(repeats.mean(), repeats.uncertainty(), newest.since(), newest.read().gauge(), newest.read().condition(),
+            repeats.readings().stream().map(CurrentReading::id).toList());
     }
 
     /**

@@ -1,7 +1,6 @@
 package benchtwin.bench;
 
 import benchtwin.book.CurrentReading;
-import benchtwin.book.Moment;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import benchtwin.stock.RecordedRow;
@@ -94,16 +93,9 @@ final class RecordedCells {
     }
 
     private static Reading mean(CurrentReading newest, List<CurrentReading> current, ZoneId zone) {
-        List<CurrentReading> repeats = current.stream().filter(reading -> reading.event() == newest.event()
-            && reading.read().quantity().equals(newest.read().quantity())
-            && reading.read().condition().equals(newest.read().condition())).toList();
-        double mean = repeats.stream().mapToDouble(reading -> reading.read().value().orElseThrow()).average().orElseThrow();
-        return new Reading(mean, newest.read().uncertainty().orElse(0) / Math.sqrt(repeats.size()), new Taken(
-            newest.read().measuredAt().map(moment -> day(moment, zone)), newest.read().gauge(), newest.read().by()));
-    }
-
-    private static LocalDate day(Moment moment, ZoneId zone) {
-        return moment.day(zone);
+        Repeats repeats = Repeats.with(newest, current);
+        return new Reading(repeats.mean(), repeats.uncertainty(), new Taken(
+            newest.read().measuredAt().map(moment -> moment.day(zone)), newest.read().gauge(), newest.read().by()));
     }
 
     /** Its readings as they would stand on the gauge others are carried to. */
