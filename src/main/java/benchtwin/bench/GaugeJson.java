@@ -47,7 +47,7 @@ public final class GaugeJson {
      * @param accepted how many figures are used from now on, if any were accepted
      * @return JSON text, indented
      */
-    public static String checked(GaugeBook.Checked checked, Optional<Integer> accepted) {
+    public static String checked(GaugeCheck.Checked checked, Optional<Integer> accepted) {
         ObjectNode root = Json.object();
         root.put("gauge", checked.gauge());
         ArrayNode array = root.putArray("quantities");

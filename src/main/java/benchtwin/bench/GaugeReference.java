@@ -59,6 +59,12 @@ final class GaugeReference {
         return found == null ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(found));
     }
 
+    /** How far a gauge's marks are apart, where that is known. */
+    OptionalDouble mark(String gauge, String column) {
+        String mark = gauges.getOrDefault(gauge, Map.of()).get(MARK + column);
+        return mark == null ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(mark));
+    }
+
     /** Readings trusted as far as the gauge each names is, where that is known. */
     List<NewReading> trusted(List<NewReading> readings) {
         return readings.stream().map(read -> {

@@ -2,6 +2,7 @@ package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.GaugeBook;
+import benchtwin.bench.GaugeCheck;
 import benchtwin.bench.GaugeJson;
 import benchtwin.bench.OpenBook;
 import benchtwin.club.Quantity;
@@ -94,8 +95,8 @@ final class GaugeCommand extends CommandGroup {
             throw new BadInput("--against goes with --accept");
         }
         OpenBook open = book.open();
-        GaugeBook.Checked checked = GaugeBook.check(open, name);
-        Optional<Integer> accepted = accept ? Optional.of(GaugeBook.accept(open, checked, Optional.ofNullable(against)))
+        GaugeCheck.Checked checked = GaugeCheck.of(open, name);
+        Optional<Integer> accepted = accept ? Optional.of(GaugeCheck.accept(open, checked, Optional.ofNullable(against)))
             : Optional.empty();
         if (output.isJson()) {
             out().println(GaugeJson.checked(checked, accepted));

@@ -2,6 +2,7 @@ package benchtwin.cli;
 
 import benchtwin.bench.ColumnText;
 import benchtwin.bench.GaugeBook;
+import benchtwin.bench.GaugeCheck;
 import benchtwin.gauge.Finding;
 import benchtwin.gauge.Offset;
 import benchtwin.gauge.Repeatability;
@@ -34,7 +35,7 @@ final class GaugePage {
         }
     }
 
-    void checked(GaugeBook.Checked checked, Optional<Integer> accepted) {
+    void checked(GaugeCheck.Checked checked, Optional<Integer> accepted) {
         page.line("Gauge %s", checked.gauge());
         if (checked.repeatability().isEmpty()) {
             page.line("Nothing in the book was read on it.");
