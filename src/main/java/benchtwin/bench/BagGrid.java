@@ -1,6 +1,8 @@
 package benchtwin.bench;
 
 import benchtwin.book.BookEntry;
+import benchtwin.book.BookProblem;
+import benchtwin.book.BookView;
 import benchtwin.book.ClubActs;
 import benchtwin.book.EventKind;
 import benchtwin.book.Moment;
@@ -21,7 +23,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -108,11 +109,11 @@ public final class BagGrid {
     }
 
     private static int enter(BookEntry entry, String player, String tag, Sitting sitting, boolean accepted)
-        throws benchtwin.book.BookProblem {
+        throws BookProblem {
         Thing club = OpenBook.need(entry, ThingKind.CLUB, tag);
         String owner = entry.state(club).fact("player").orElse("nobody");
         if (!owner.equals(player)) {
-            throw new benchtwin.book.BookProblem("%s is %s's, not %s's".formatted(club.name(), owner, player));
+            throw new BookProblem("%s is %s's, not %s's".formatted(club.name(), owner, player));
         }
         List<NewReading> readings = ClubBook.readings(entry, club, sitting, Map.of());
         NewEvent event = NewEvent.of(accepted ? EventKind.RECORDED : EventKind.FOUND).reading(readings);
@@ -139,10 +140,7 @@ public final class BagGrid {
             preferred.putAll(PlayerBook.tolerances(view.state(thing).facts()));
             preferred.putAll(tolerances);
             GaugeReference gauges = GaugeReference.of(view);
-            List<Club> own = view.statesOf(ThingKind.CLUB, thing.tag()).stream()
-                .filter(club -> CARRIED.contains(club.state().fact("state").orElse("in play")))
-                .sorted(Comparator.comparingInt((StateOf club) -> ORDER.indexOf(club.state().fact("category").orElse("")))
-                    .thenComparing(club -> number(club.state())).thenComparing(club -> club.thing().tag()))
+            List<Club> own = carried(view, thing).stream()
                 .map(club -> club(book, club, new Tolerances(preferred, Map.of()), gauges, remarks)).toList();
             remarks.addAll(gauges.remarks());
             return own;
@@ -152,6 +150,14 @@ public final class BagGrid {
                 .formatted(name[0]));
         }
         return new Bag(name[0], planned(book, clubs, new Tolerances(preferred, Map.of()), shop), remarks);
+    }
+
+    /** The clubs in a player's bag and those that stand in for one of them, longest first. */
+    static List<StateOf> carried(BookView view, Thing player) {
+        return view.statesOf(ThingKind.CLUB, player.tag()).stream()
+            .filter(club -> CARRIED.contains(club.state().fact("state").orElse("in play")))
+            .sorted(Comparator.comparingInt((StateOf club) -> ORDER.indexOf(club.state().fact("category").orElse("")))
+                .thenComparing(club -> number(club.state())).thenComparing(club -> club.thing().tag())).toList();
     }
 
     private static int number(State club) {
@@ -215,20 +221,5 @@ public final class BagGrid {
     private static String lookFirst(Quantity quantity) {
         return "%s does not drift by itself: look for a crack, a loose head or grip, another clamp or gauge, and read again before "
             .formatted(quantity.word()) + "anything is cut";
-    }
-
-    /** The clubs of a player that carry a grip, for a regrip. */
-    static Map<String, String> grips(OpenBook book, String player, boolean putters) throws BadInput {
-        return book.read(view -> {
-            Thing thing = OpenBook.need(view, ThingKind.PLAYER, player);
-            Map<String, String> grips = new LinkedHashMap<>();
-            view.statesOf(ThingKind.CLUB, thing.tag()).stream()
-                .filter(club -> CARRIED.contains(club.state().fact("state").orElse("in play")))
-                .filter(club -> putters || !club.state().fact("category").equals(Optional.of("putter")))
-                .sorted(Comparator.comparingInt((StateOf club) -> ORDER.indexOf(club.state().fact("category").orElse("")))
-                    .thenComparing(club -> number(club.state())).thenComparing(club -> club.thing().tag()))
-                .forEach(club -> grips.put(club.thing().tag(), club.state().fact("grip").orElse("")));
-            return grips;
-        });
     }
 }

@@ -1,5 +1,7 @@
 package benchtwin.bench;
 
+import benchtwin.book.BookProblem;
+import benchtwin.book.BookView;
 import benchtwin.book.JobActs;
 import benchtwin.book.Standing;
 import benchtwin.book.StateOf;
@@ -14,12 +16,12 @@ import benchtwin.mechanics.MechanicsDefaults;
 import benchtwin.mechanics.SwingWeight;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * New grips for a player's whole bag: which grip of the stock goes on which club so that masses change least, and what it
@@ -67,23 +69,26 @@ public final class Regrip {
      */
     public static Plan of(OpenBook book, String player, String model, boolean putters, ShopSettings shop)
         throws BadInput {
-        Workshop workshop = Workshop.of(book, Optional.empty(), true);
-        Map<String, String> clubs = BagGrid.grips(book, player, putters);
-        List<Grip> free = free(book, workshop, model);
+        return book.read(view -> plan(OpenBook.need(view, ThingKind.PLAYER, player), StockInventory.grips(book, view), view, model, putters,
+            shop));
+    }
+
+    private static Plan plan(Thing player, List<Grip> stock, BookView view, String model, boolean putters, ShopSettings shop)
+        throws BookProblem {
+        Map<String, Grip> grips = new LinkedHashMap<>();
+        stock.forEach(grip -> grips.put(grip.tag(), grip));
+        List<Grip> free = free(view, grips, model);
         if (free.isEmpty()) {
-            List<String> models = workshop.inventory().grips().stream().map(Grip::model).distinct().toList();
-            throw new BadInput("no free grip of the model %s; there is %s".formatted(model, String.join(", ", models)));
+            throw new BookProblem("no free grip of the model %s; there is %s".formatted(model,
+                String.join(", ", grips.values().stream().map(Grip::model).distinct().toList())));
         }
         List<String> notes = new ArrayList<>();
-        List<Optional<Grip>> old = clubs.values().stream().map(tag -> workshop.inventory().grip(tag)).toList();
+        List<StateOf> clubs = BagGrid.carried(view, player).stream()
+            .filter(club -> putters || !club.state().fact("category").equals(Optional.of("putter"))).toList();
+        List<Optional<Grip>> old = clubs.stream().map(club -> club.state().fact("grip").map(grips::get)).toList();
         List<Optional<Grip>> fresh = GripMatching.nearest(old.stream().map(grip -> grip.flatMap(Grip::massG).map(Reading::value))
             .toList(), free);
-        List<Club> planned = new ArrayList<>();
-        int k = 0;
-        for (String tag : clubs.keySet()) {
-            planned.add(club(book, tag, old.get(k), fresh.get(k)));
-            k++;
-        }
+        List<Club> planned = IntStream.range(0, clubs.size()).mapToObj(k -> club(clubs.get(k), old.get(k), fresh.get(k))).toList();
         long without = fresh.stream().filter(Optional::isEmpty).count();
         if (without > 0) {
             notes.add("%d of %d clubs get none: the stock has %d free grips of this model".formatted(without, clubs.size(),
@@ -93,35 +98,27 @@ public final class Regrip {
             notes.add("%s: %s was never weighed, so what changes cannot be worked out".formatted(club.club(),
                 club.old().isEmpty() ? "its grip is not on record, or" : "one of its grips")));
         double minutes = (clubs.size() - without) * shop.minutes().get(StepKind.REGRIP);
-        return new Plan(player, free.get(0).model(), planned, minutes, shop.dryMinutes(), notes);
+        return new Plan(player.tag(), free.get(0).model(), planned, minutes, shop.dryMinutes(), notes);
     }
 
-    private static List<Grip> free(OpenBook book, Workshop workshop, String model) throws BadInput {
-        Set<String> free = book.read(view -> {
-            Set<String> tags = new HashSet<>();
-            for (StateOf grip : view.states(ThingKind.GRIP)) {
-                if (grip.state().standing() == Standing.THERE && grip.state().promises().isEmpty()) {
-                    tags.add(grip.thing().tag());
-                }
-            }
-            return tags;
-        });
-        return workshop.inventory().grips().stream().filter(grip -> free.contains(grip.tag())
-            && grip.model().equalsIgnoreCase(model)).sorted(Comparator.comparing(Grip::tag)).toList();
+    private static List<Grip> free(BookView view, Map<String, Grip> grips, String model) {
+        return view.states(ThingKind.GRIP).stream()
+            .filter(grip -> grip.state().standing() == Standing.THERE && grip.state().promises().isEmpty())
+            .map(grip -> grips.get(grip.thing().tag())).filter(grip -> grip != null && grip.model().equalsIgnoreCase(model))
+            .sorted(Comparator.comparing(Grip::tag)).toList();
     }
 
-    private static Club club(OpenBook book, String tag, Optional<Grip> old, Optional<Grip> fresh) throws BadInput {
+    private static Club club(StateOf club, Optional<Grip> old, Optional<Grip> fresh) {
         OptionalDouble mass = OptionalDouble.empty();
         OptionalDouble swing = OptionalDouble.empty();
         OptionalDouble after = OptionalDouble.empty();
         if (old.flatMap(Grip::massG).isPresent() && fresh.flatMap(Grip::massG).isPresent()) {
             mass = OptionalDouble.of(massG(fresh.get()) - massG(old.get()));
             swing = OptionalDouble.of(swingChange(old.get(), fresh.get()));
-            Optional<ClubViews.ReadValue> read = Optional.ofNullable(ClubViews.show(book, tag, ClubViews.When.NOW).values()
-                .get(Quantity.SWING_WEIGHT));
-            after = read.isPresent() ? OptionalDouble.of(read.get().value() + swing.getAsDouble()) : after;
+            ClubValues.Value read = ClubValues.of(ClubReadings.current(club.state())).get(Quantity.SWING_WEIGHT);
+            after = read == null ? after : OptionalDouble.of(read.value() + swing.getAsDouble());
         }
-        return new Club(tag, old, fresh, mass, swing, after);
+        return new Club(club.thing().tag(), old, fresh, mass, swing, after);
     }
 
     /**

@@ -12,6 +12,8 @@ import benchtwin.book.StateText;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.ClubState;
+import benchtwin.club.Grip;
+import benchtwin.club.Inventory;
 import benchtwin.stock.InventoryOfRows;
 import benchtwin.stock.InventoryRead;
 import benchtwin.stock.SheetRow;
@@ -57,9 +59,19 @@ final class StockInventory {
      * @param look    which of it with its readings
      */
     static InventoryRead of(OpenBook book, BookView view, Optional<String> forJob, boolean asFound, CloseLook look) {
+        return read(view, new StockInventory(book, forJob, asFound, look).laidOut(view));
+    }
+
+    /** The grips alone. */
+    static List<Grip> grips(OpenBook book, BookView view) {
+        StockInventory stock = new StockInventory(book, Optional.empty(), true, CloseLook.AT_ALL);
+        stock.parts(view, ThingKind.GRIP, StockKind.GRIPS);
+        return read(view, stock.rows).inventory().map(Inventory::grips).orElse(List.of());
+    }
+
+    private static InventoryRead read(BookView view, List<RecordedCells> rows) {
         GaugeReference gauges = GaugeReference.of(view);
-        return InventoryOfRows.read(new StockInventory(book, forJob, asFound, look).laidOut(view).stream()
-            .map(cells -> cells.carriedBy(gauges).row()).toList(), true);
+        return InventoryOfRows.read(rows.stream().map(cells -> cells.carriedBy(gauges).row()).toList(), true);
     }
 
     /** The stock as rows of files, by kind. */
