@@ -37,7 +37,7 @@ public final class BagGrid {
 
     /** States of clubs that are in the bag or stand in for one that is. */
     private static final Set<String> CARRIED = Set.of("in play", "backup", "test");
-    /** What wanders in play and is set again at the bench. Common practice, no source. */
+    /** What wanders in play and is set again at the bench; bounce goes with the loft. Common practice, no source. */
     private static final Set<Quantity> SET_AT_THE_BENCH = Set.of(Quantity.LOFT, Quantity.LIE, Quantity.FACE,
         Quantity.SWING_WEIGHT, Quantity.TOTAL_MASS);
     /** What a touch at the bench may change: the club keeps its parts. */
@@ -198,8 +198,8 @@ public final class BagGrid {
         Map<Quantity, ChangeService.Amount> back = new TreeMap<>();
         club.drifted().stream().filter(SET_AT_THE_BENCH::contains).forEach(quantity -> back.put(quantity,
             new ChangeService.Amount(club.values().get(quantity).a().orElseThrow(), false)));
-        Optional<String> look = club.drifted().stream().filter(quantity -> !SET_AT_THE_BENCH.contains(quantity)).findFirst()
-            .map(BagGrid::lookFirst);
+        Optional<String> look = club.drifted().stream().filter(quantity -> !SET_AT_THE_BENCH.contains(quantity))
+            .filter(quantity -> quantity != Quantity.BOUNCE || !back.containsKey(Quantity.LOFT)).findFirst().map(BagGrid::lookFirst);
         if (look.isPresent() || back.isEmpty()) {
             return club.planned(Optional.empty(), look);
         }

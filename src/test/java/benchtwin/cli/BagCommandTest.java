@@ -68,6 +68,18 @@ class BagCommandTest {
     }
 
     @Test
+    void aBounceThatWentWithTheLoftComesBackWithIt() {
+        // common practice, no source: an iron's bounce follows its loft one for one
+        JsonNode club = club(book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=33.1,bounce=3.7", "--json").json(),
+            "QUILLBY-7I");
+        assertThat(club.path("drifted")).extracting(JsonNode::asText).containsExactly("loft", "bounce");
+        assertThat(club.path("plan").path("plan").path("steps").get(0).path("words").asText())
+            .isEqualTo("Bend loft 1.0° weak, then read.");
+        assertThat(book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-8I:bounce=3.2").out())
+            .contains("bounce does not drift by itself");
+    }
+
+    @Test
     void newGripsKeepMassesAndNoGripGoesOnTwice() {
         JsonNode plan = book.done("bag", "--player", QUILLBY, "--regrip", "Moss round", "--json").json();
         Set<String> used = new HashSet<>();
