@@ -10,7 +10,7 @@ import benchtwin.book.PartActs;
 import benchtwin.book.State;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
-import java.math.BigDecimal;
+import benchtwin.measure.PlainNumber;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -46,11 +46,6 @@ final class DoneWork {
         this.plan = plan;
         this.facts = facts;
         this.parts = new PartActs(entry);
-    }
-
-    /** A number among the facts, without noise digits. */
-    static String plain(double value) {
-        return value == 0 ? "0" : BigDecimal.valueOf(Json.rounded(value)).stripTrailingZeros().toPlainString();
     }
 
     /** What is done to the parts before they are together. */
@@ -112,13 +107,13 @@ final class DoneWork {
         CUTS.forEach((fact, amount) -> {
             double more = plan.amounts().getOrDefault(amount, 0.0);
             if (more != 0) {
-                news.put(fact, plain(Double.parseDouble(known.fact(fact).orElse("0")) + more));
+                news.put(fact, PlainNumber.text(Double.parseDouble(known.fact(fact).orElse("0")) + more));
             }
         });
         put(shaft, news, "sleeve_on", sleeve);
         put(shaft, news, "grip_on", grip);
         double longer = plan.amounts().getOrDefault("extensionMm", 0.0);
-        describe(shaft, news, longer > 0 ? "butt extended by %s mm".formatted(plain(longer)) : "");
+        describe(shaft, news, longer > 0 ? "butt extended by %s mm".formatted(PlainNumber.text(longer)) : "");
     }
 
     private void put(Thing thing, Map<String, String> news, String fact, String text) {
@@ -138,10 +133,10 @@ final class DoneWork {
         double forward = plan.amounts().getOrDefault("tiltForwardDeg", 0.0);
         Map<String, String> bent = new TreeMap<>();
         if (upright != 0) {
-            bent.put(upright > 0 ? "bent_upright_deg" : "bent_flat_deg", plain(Math.abs(upright)));
+            bent.put(upright > 0 ? "bent_upright_deg" : "bent_flat_deg", PlainNumber.text(Math.abs(upright)));
         }
         if (forward != 0) {
-            bent.put(forward > 0 ? "bent_forward_deg" : "bent_back_deg", plain(Math.abs(forward)));
+            bent.put(forward > 0 ? "bent_forward_deg" : "bent_back_deg", PlainNumber.text(Math.abs(forward)));
         }
         if (!bent.isEmpty()) {
             entry.add(head, NewEvent.of(EventKind.BENT).with(bent).of(job));

@@ -13,6 +13,7 @@ import benchtwin.gauge.Gauge;
 import benchtwin.gauge.GaugeReading;
 import benchtwin.gauge.Offset;
 import benchtwin.gauge.Repeatability;
+import benchtwin.measure.PlainNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -157,6 +158,6 @@ public final class GaugeCheck {
 
     /** To a millionth; an uncertainty that small is one all the same. */
     private static String plain(double value) {
-        return Double.toString(value > 0 ? Math.max(Json.rounded(value), LEAST) : Json.rounded(value));
+        return PlainNumber.text(value > 0 ? Math.max(value, LEAST) : value);
     }
 }

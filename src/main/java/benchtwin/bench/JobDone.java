@@ -12,6 +12,7 @@ import benchtwin.book.State;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.ClubState;
+import benchtwin.measure.PlainNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -206,7 +207,7 @@ public final class JobDone {
             boolean same = plan.build().get(holder).equals(before.get(holder));
             double now = (same ? Double.parseDouble(before.getOrDefault(fact, "0")) : 0) + plan.amounts().getOrDefault(amount, 0.0);
             if (before.containsKey(fact) || now != 0) {
-                facts.put(fact, DoneWork.plain(now));
+                facts.put(fact, PlainNumber.text(now));
             }
         });
         facts.putAll(result.facts());

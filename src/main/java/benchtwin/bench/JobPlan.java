@@ -7,6 +7,7 @@ import benchtwin.club.Sleeve;
 import benchtwin.club.Step;
 import benchtwin.club.StepKind;
 import benchtwin.match.Ranked;
+import benchtwin.measure.PlainNumber;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -106,7 +107,7 @@ record JobPlan(List<Club> clubs) {
                     option.shaft().gripOn().ifPresent(grip -> build.put("grip", grip));
                 }
             });
-            planned.tapeLayers().ifPresent(layers -> build.put("tape_layers", DoneWork.plain(layers)));
+            planned.tapeLayers().ifPresent(layers -> build.put("tape_layers", PlainNumber.text(layers)));
             return build;
         }
 

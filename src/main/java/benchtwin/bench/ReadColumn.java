@@ -1,28 +1,28 @@
 package benchtwin.bench;
 
 import benchtwin.club.Quantity;
+import benchtwin.stock.MeasuredColumns;
+import benchtwin.stock.StockKind;
 import java.util.Arrays;
 import java.util.Optional;
 
 /** Under which name the book keeps a club's quantities; the names are those of clubs.csv in the program's own units. */
 enum ReadColumn {
-    LOFT(Quantity.LOFT, "loft_deg", "degrees"),
-    LIE(Quantity.LIE, "lie_deg", "degrees"),
-    FACE(Quantity.FACE, "face_deg", "degrees"),
-    BOUNCE(Quantity.BOUNCE, "bounce_deg", "degrees"),
-    LENGTH(Quantity.LENGTH, "length_mm", "millimetres"),
-    SWING_WEIGHT(Quantity.SWING_WEIGHT, "swing_weight_points", "points"),
-    FREQUENCY(Quantity.FREQUENCY, "frequency_cpm", "cycles per minute"),
-    TOTAL_MASS(Quantity.TOTAL_MASS, "total_mass_g", "grams");
+    LOFT(Quantity.LOFT, "loft_deg"),
+    LIE(Quantity.LIE, "lie_deg"),
+    FACE(Quantity.FACE, "face_deg"),
+    BOUNCE(Quantity.BOUNCE, "bounce_deg"),
+    LENGTH(Quantity.LENGTH, "length_mm"),
+    SWING_WEIGHT(Quantity.SWING_WEIGHT, "swing_weight_points"),
+    FREQUENCY(Quantity.FREQUENCY, "frequency_cpm"),
+    TOTAL_MASS(Quantity.TOTAL_MASS, "total_mass_g");
 
     private final Quantity quantity;
     private final String column;
-    private final String unit;
 
-    ReadColumn(Quantity quantity, String column, String unit) {
+    ReadColumn(Quantity quantity, String column) {
         this.quantity = quantity;
         this.column = column;
-        this.unit = unit;
     }
 
     Quantity quantity() {
@@ -34,7 +34,12 @@ enum ReadColumn {
     }
 
     String unit() {
-        return unit;
+        return MeasuredColumns.unit(StockKind.CLUBS, column);
+    }
+
+    /** What a reading of it is trusted to until a gauge's own uncertainty is known. */
+    double uncertainty(boolean ofWood) {
+        return MeasuredColumns.uncertainty(StockKind.CLUBS, column, ofWood);
     }
 
     boolean isAngle() {

@@ -1,12 +1,12 @@
 package benchtwin.bench;
 
 import benchtwin.book.CurrentReading;
+import benchtwin.measure.PlainNumber;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import benchtwin.stock.RecordedRow;
 import benchtwin.stock.SheetRow;
 import benchtwin.stock.StockKind;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -107,8 +107,7 @@ final class RecordedCells {
     /** The same as a row of a file, its measured cells filled from the readings. */
     SheetRow sheet() {
         Map<String, String> filled = new LinkedHashMap<>(cells);
-        readings.forEach((column, reading) -> filled.put(column, BigDecimal.valueOf(Json.rounded(reading.value()))
-            .stripTrailingZeros().toPlainString()));
+        readings.forEach((column, reading) -> filled.put(column, PlainNumber.text(reading.value())));
         readings.values().stream().max(Comparator.comparing(reading -> reading.taken().on().map(LocalDate::toString).orElse("")))
             .ifPresent(newest -> {
                 newest.taken().on().ifPresent(day -> known(filled, "measured_on", day.toString()));

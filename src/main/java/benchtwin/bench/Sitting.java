@@ -6,7 +6,7 @@ import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
 import benchtwin.club.LengthMethod;
 import benchtwin.club.Quantity;
-import benchtwin.measure.DefaultUncertainty;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,7 +31,7 @@ import java.util.TreeMap;
  * @param note         free text
  */
 public record Sitting(Map<Quantity, List<Double>> values, Optional<AngleReading> reading, LengthMethod lengthMethod,
-                      Optional<String> setting, OptionalDouble clampMm, boolean overGrip, Optional<java.time.LocalDate> on,
+                      Optional<String> setting, OptionalDouble clampMm, boolean overGrip, Optional<LocalDate> on,
                       Optional<String> gauge, Optional<String> station, Optional<String> by, Optional<String> note) {
 
     public Sitting {
@@ -54,7 +54,7 @@ public record Sitting(Map<Quantity, List<Double>> values, Optional<AngleReading>
             for (double value : one.getValue()) {
                 AskedRange.check(one.getKey(), value);
                 readings.add(new NewReading(column.column(), OptionalDouble.of(value),
-                    OptionalDouble.of(uncertainty(one.getKey(), category)), column.unit(), condition(column, category, at), gauge,
+                    OptionalDouble.of(column.uncertainty(readAs(category).isWood())), column.unit(), condition(column, category, at), gauge,
                     station, on.map(Moment::on), by, note, OptionalLong.empty()));
             }
         }
@@ -80,19 +80,5 @@ public record Sitting(Map<Quantity, List<Double>> values, Optional<AngleReading>
     private AngleReading readAs(Category category) {
         return reading.orElse(category == Category.DRIVER || category == Category.FAIRWAY ? AngleReading.SOLED
             : AngleReading.EDGE);
-    }
-
-    private double uncertainty(Quantity quantity, Category category) {
-        boolean wood = readAs(category).isWood();
-        return switch (quantity) {
-            case LOFT -> wood ? DefaultUncertainty.WOOD_LOFT_DEG : DefaultUncertainty.IRON_LOFT_DEG;
-            case LIE -> wood ? DefaultUncertainty.WOOD_LIE_DEG : DefaultUncertainty.IRON_LIE_DEG;
-            case FACE -> DefaultUncertainty.FACE_DEG;
-            case BOUNCE -> DefaultUncertainty.BOUNCE_DEG;
-            case LENGTH -> DefaultUncertainty.LENGTH_MM;
-            case SWING_WEIGHT -> DefaultUncertainty.SWING_WEIGHT_POINTS;
-            case FREQUENCY -> DefaultUncertainty.FREQUENCY_CPM;
-            default -> DefaultUncertainty.MASS_G;
-        };
     }
 }

@@ -11,6 +11,7 @@ import benchtwin.book.State;
 import benchtwin.book.StateOf;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
+import benchtwin.measure.PlainNumber;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -75,7 +76,7 @@ final class WeightsIn {
         for (int k = 0; k < Math.min(ports.size(), grams.size()); k++) {
             OptionalDouble now = number(grams.get(k));
             if (ports.get(k).equals(port) && now.isPresent() && Math.abs(now.getAsDouble() - oldG) < SAME_G) {
-                grams.set(k, DoneWork.plain(newG));
+                grams.set(k, PlainNumber.text(newG));
                 break;
             }
         }

@@ -1,5 +1,6 @@
 package benchtwin.book;
 
+import benchtwin.measure.PlainNumber;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

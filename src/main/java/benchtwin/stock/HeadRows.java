@@ -15,6 +15,7 @@ import benchtwin.club.Port;
 import benchtwin.club.SleeveSeat;
 import benchtwin.club.TipKind;
 import benchtwin.club.WeighedWith;
+import benchtwin.measure.PlainNumber;
 import benchtwin.measure.Taken;
 import java.util.ArrayList;
 import java.util.List;

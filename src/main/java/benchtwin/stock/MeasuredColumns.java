@@ -156,6 +156,29 @@ public final class MeasuredColumns {
         return known(kind, column).condition();
     }
 
+    /**
+     * What a measured column is trusted to until a gauge's own uncertainty is known.
+     * @param kind   the kind
+     * @param column one of its measured columns
+     * @param ofWood whether the part is read as a wood
+     * @return standard uncertainty, in the column's unit
+     * @throws IllegalArgumentException for any other column
+     */
+    public static double uncertainty(StockKind kind, String column, boolean ofWood) {
+        return known(kind, column).uncertainty(ofWood);
+    }
+
+    /**
+     * The unit of a measured column.
+     * @param kind   the kind
+     * @param column one of its measured columns
+     * @return in words
+     * @throws IllegalArgumentException for any other column
+     */
+    public static String unit(StockKind kind, String column) {
+        return known(kind, column).wording();
+    }
+
     static Measured known(StockKind kind, String column) {
         Measured measured = ALL.get(kind).get(column);
         if (measured == null) {

@@ -1,6 +1,7 @@
 package benchtwin.stock;
 
 import benchtwin.club.Category;
+import benchtwin.measure.PlainNumber;
 import benchtwin.measure.Reading;
 import benchtwin.measure.SwingWeightText;
 import benchtwin.measure.Taken;

@@ -1,6 +1,7 @@
 package benchtwin.stock;
 
 import benchtwin.measure.LengthText;
+import benchtwin.measure.PlainNumber;
 import benchtwin.measure.Units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

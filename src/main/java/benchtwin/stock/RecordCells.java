@@ -1,5 +1,6 @@
 package benchtwin.stock;
 
+import benchtwin.measure.PlainNumber;
 import benchtwin.measure.Reading;
 import java.util.Map;
 

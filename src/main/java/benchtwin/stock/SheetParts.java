@@ -2,6 +2,7 @@ package benchtwin.stock;
 
 import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
+import benchtwin.measure.PlainNumber;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.time.LocalDate;

@@ -1,5 +1,6 @@
 package benchtwin.stock;
 
+import benchtwin.measure.PlainNumber;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;

@@ -1,12 +1,12 @@
-package benchtwin.stock;
+package benchtwin.measure;
 
 import java.math.BigDecimal;
 
 /** Numbers in plain decimals, without a pattern: how the record writes them, and nearly every cell. */
-final class PlainNumber {
+public final class PlainNumber {
 
     /** A sixty-fourth of an inch has six decimals in mm, and no gauge gives more. */
-    static final int DECIMALS = 6;
+    public static final int DECIMALS = 6;
     private static final long PARTS = 1_000_000;
     /** Below it a double has room for every millionth. */
     private static final double LARGEST = 1e9;
@@ -31,8 +31,10 @@ final class PlainNumber {
      * The value of digits with at most one point among them and perhaps a minus before them; NaN for any other text, and
      * for more digits than are sure to come out exact. A whole number divided by a power of ten, both exact, is rounded
      * once, so the value is the double nearest to the text, as {@code Double.parseDouble} has it.
+     * @param text any text
+     * @return the number, or NaN
      */
-    static double parse(String text) {
+    public static double parse(String text) {
         int length = text.length();
         int at = length > 0 && text.charAt(0) == '-' ? 1 : 0;
         int digits = 0;
@@ -60,13 +62,21 @@ final class PlainNumber {
         return at == 1 ? -value : value;
     }
 
-    /** The nearest number of so many decimals, never a negative zero; anything too large for that as it is. */
-    static double rounded(double value) {
+    /**
+     * The nearest number of so many decimals.
+     * @param value any
+     * @return never a negative zero; anything too large for that as it is
+     */
+    public static double rounded(double value) {
         return Math.abs(value) < LARGEST ? Math.rint(value * PARTS) / PARTS + 0.0 : value;
     }
 
-    /** A finite number so rounded, in the fewest digits, without an exponent. */
-    static String text(double value) {
+    /**
+     * A number so rounded, in the fewest digits, without an exponent.
+     * @param value finite
+     * @return for instance {@code 1149.35}, {@code -0.5}, {@code 0}
+     */
+    public static String text(double value) {
         if (!(Math.abs(value) < LARGEST)) {
             return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
         }
