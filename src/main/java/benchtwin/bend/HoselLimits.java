@@ -49,7 +49,16 @@ public record HoselLimits(double uprightDeg, double flatDeg, double forwardDeg, 
      * @return {@link #NONE} for a cracked, sleeved or fixed head and for materials that are not bent
      */
     public static HoselLimits of(Head head) {
-        double limit = lifeLimitDeg(head.material());
+        return of(head, lifeLimitDeg(head.material()));
+    }
+
+    /**
+     * The same with a limit somebody answers for.
+     * @param head  any head
+     * @param limit tilt its hosel stands over its life in one direction, degrees, 0 or more
+     * @return {@link #NONE} for a cracked, sleeved or fixed head
+     */
+    public static HoselLimits of(Head head, double limit) {
         if (head.adjust() != Adjust.BEND || head.condition() == HeadCondition.CRACKED || limit == 0) {
             return NONE;
         }
@@ -71,6 +80,30 @@ public record HoselLimits(double uprightDeg, double flatDeg, double forwardDeg, 
     public boolean allow(HoselTilt tilt) {
         return tilt.uprightDeg() <= uprightDeg + ROUNDING && -tilt.uprightDeg() <= flatDeg + ROUNDING
             && tilt.forwardDeg() <= forwardDeg + ROUNDING && -tilt.forwardDeg() <= backDeg + ROUNDING;
+    }
+
+    /**
+     * What is left one way.
+     * @param direction which
+     * @return degrees, 0 or more
+     */
+    public double leftDeg(BendDirection direction) {
+        return switch (direction) {
+            case UPRIGHT -> uprightDeg;
+            case FLAT -> flatDeg;
+            case FORWARD -> forwardDeg;
+            case BACK -> backDeg;
+        };
+    }
+
+    /**
+     * What is left after a tilt. A direction the tilt does not go in keeps what it has.
+     * @param tilt what was bent
+     * @return what is left
+     */
+    public HoselLimits after(HoselTilt tilt) {
+        return new HoselLimits(left(uprightDeg, Math.max(0, tilt.uprightDeg())), left(flatDeg, Math.max(0, -tilt.uprightDeg())),
+            left(forwardDeg, Math.max(0, tilt.forwardDeg())), left(backDeg, Math.max(0, -tilt.forwardDeg())), historyAssumed);
     }
 
     /** Degrees that arithmetic may be off by. */
