@@ -61,7 +61,7 @@ final class DoneWork {
             shaft(shaft.get(), sleeve, facts.getOrDefault("grip", before.getOrDefault("grip", "")));
         }
         Optional<Thing> head = planned("head", ThingKind.HEAD);
-        if (head.isPresent()) {
+        if (head.isPresent() && !BookBends.bentInSession(entry, head.get(), job)) {
             bent(head.get());
         }
     }

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Enters what a bent head and a cut shaft measure, so that the next plan for the club need not start from nothing: an angle
@@ -47,9 +49,10 @@ final class WorkedOut {
     void bentHead(Thing head, Iterable<NewReading> readOnTheClub) throws BookProblem {
         Map<String, NewReading> before = lastRead(head);
         Map<String, NewReading> now = new LinkedHashMap<>();
+        Set<String> readSince = entry.state(head).readings().stream().map(one -> one.read().quantity()).collect(Collectors.toSet());
         OF_HEAD.forEach((quantity, column) -> {
             NewReading earlier = before.get(column);
-            if (earlier != null && plan.predicted().containsKey(quantity) && isSameReading(earlier)) {
+            if (earlier != null && !readSince.contains(column) && plan.predicted().containsKey(quantity) && isSameReading(earlier)) {
                 now.put(column, reading(earlier, plan.predicted().get(quantity), uncertainty(quantity, earlier), note()));
             }
         });

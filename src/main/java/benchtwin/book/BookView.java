@@ -174,7 +174,16 @@ public class BookView {
         return events("WHERE event.job_id = ?", job.id());
     }
 
-    private List<KeptEvent> events(String where, long id) {
+    /**
+     * Every event of one kind.
+     * @param kind what befell
+     * @return in order of entry
+     */
+    public final List<KeptEvent> events(EventKind kind) {
+        return events("WHERE event.kind = ?", kind.word());
+    }
+
+    private List<KeptEvent> events(String where, Object id) {
         Map<Long, List<KeptReading>> readings = new HashMap<>();
         statements.each(READINGS + where + " ORDER BY event.id, reading.id", row -> readings.computeIfAbsent(row.getLong(1),
             event -> new ArrayList<>()).add(new KeptReading(row.getLong(2), Rows.reading(row, 3))), id);
