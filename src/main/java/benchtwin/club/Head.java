@@ -27,6 +27,7 @@ import java.util.Set;
  * @param made        its angles as made
  * @param bent        hosel tilt used so far
  * @param mass        centre of gravity and inertia as far as measured
+ * @param size        how large it is, as far as measured
  * @param condition   new, used or cracked
  * @param keeping     for whom and where it is kept
  */
@@ -34,7 +35,7 @@ public record Head(String tag, String model, Category category, Optional<String>
                    OptionalDouble offsetMm, Optional<String> grind, Optional<Reading> massG,
                    Set<WeighedWith> weighedWith, Optional<Bore> bore, Optional<SleeveSeat> seat, HeadMaterial material,
                    Adjust adjust, List<Port> ports, double hotMeltMaxG, MadeAngles made, BendHistory bent,
-                   MassProperties mass, HeadCondition condition, Keeping keeping) {
+                   MassProperties mass, HeadSize size, HeadCondition condition, Keeping keeping) {
 
     public Head {
         weighedWith = Set.copyOf(weighedWith);

@@ -49,6 +49,8 @@ public final class DefaultUncertainty {
     public static final double VERTICAL_INERTIA_G_CM2 = 240;
     /** A volume by displacement, cm³. */
     public static final double VOLUME_CM3 = 2;
+    /** An outside dimension of a head by caliper, mm: its edges are round. */
+    public static final double HEAD_SIZE_MM = 0.5;
     /** A characteristic time, microseconds. */
     public static final double CHARACTERISTIC_TIME_US = 3;
 

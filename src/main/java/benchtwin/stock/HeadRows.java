@@ -9,6 +9,7 @@ import benchtwin.club.Head;
 import benchtwin.club.HeadAngles;
 import benchtwin.club.HeadCondition;
 import benchtwin.club.HeadMaterial;
+import benchtwin.club.HeadSize;
 import benchtwin.club.MadeAngles;
 import benchtwin.club.MassProperties;
 import benchtwin.club.Port;
@@ -55,8 +56,10 @@ final class HeadRows {
         Set<WeighedWith> weighedWith = weighedWith(row);
         List<Port> ports = ports(row, measures);
         MassProperties mass = new MassProperties(measures.reading("cg_toe_mm"), measures.reading("cg_up_mm"),
-            measures.reading("transverse_inertia_g_cm2"), measures.number("vertical_inertia_g_cm2"),
-            measures.number("volume_cm3"), measures.number("ct_us"));
+            measures.reading("transverse_inertia_g_cm2"), measures.reading("vertical_inertia_g_cm2"),
+            measures.reading("volume_cm3"), measures.reading("ct_us"));
+        HeadSize size = new HeadSize(measures.reading("heel_toe_mm"), measures.reading("face_back_mm"),
+            measures.reading("sole_crown_mm"), measures.reading("neck_mm"));
         MadeAngles made = new MadeAngles(measures.number("made_loft_deg"), measures.number("made_lie_deg"),
             measures.number("made_face_deg"));
         BendHistory bent = new BendHistory(measures.number("bent_upright_deg"), measures.number("bent_flat_deg"),
@@ -70,7 +73,7 @@ final class HeadRows {
         }
         return Optional.of(new Head(tag, model, category.orElseThrow(), row.text("number"), hand.orElseThrow(), angles,
             offset, row.text("grind"), massG, weighedWith, bore, seat, material, adjust.orElseThrow(), ports, hotMeltMax,
-            made, bent, mass, condition, KeepingCells.read(row)));
+            made, bent, mass, size, condition, KeepingCells.read(row)));
     }
 
     private static Optional<Bore> bore(Row row, Measures measures, Optional<Adjust> adjust) {

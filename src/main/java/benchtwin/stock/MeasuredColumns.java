@@ -8,6 +8,7 @@ import static benchtwin.measure.DefaultUncertainty.CG_MM;
 import static benchtwin.measure.DefaultUncertainty.CHARACTERISTIC_TIME_US;
 import static benchtwin.measure.DefaultUncertainty.FACE_DEG;
 import static benchtwin.measure.DefaultUncertainty.FREQUENCY_CPM;
+import static benchtwin.measure.DefaultUncertainty.HEAD_SIZE_MM;
 import static benchtwin.measure.DefaultUncertainty.IRON_LIE_DEG;
 import static benchtwin.measure.DefaultUncertainty.IRON_LOFT_DEG;
 import static benchtwin.measure.DefaultUncertainty.LENGTH_MM;
@@ -79,6 +80,9 @@ public final class MeasuredColumns {
         add(StockKind.HEADS, "vertical_inertia_g_cm2", NONE, VERTICAL_INERTIA_G_CM2);
         add(StockKind.HEADS, "volume_cm3", NONE, VOLUME_CM3);
         add(StockKind.HEADS, "ct_us", NONE, CHARACTERISTIC_TIME_US);
+        for (String size : List.of("heel_toe_mm", "face_back_mm", "sole_crown_mm", "neck_mm")) {
+            add(StockKind.HEADS, size, NONE, HEAD_SIZE_MM);
+        }
 
         add(StockKind.SHAFTS, "mass_g", NONE, MASS_G);
         add(StockKind.SHAFTS, "balance_mm", NONE, BALANCE_MM);

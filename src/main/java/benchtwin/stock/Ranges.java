@@ -68,6 +68,10 @@ final class Ranges {
         all("heads.volume_cm3", 1, 3000, 20, 480);
         of("heads.volume_cm3", DRIVER, 1, 3000, 250, 480);
         all("heads.ct_us", 1, 2000, 150, 270);
+        all("heads.heel_toe_mm", 5, 500, 60, 130);
+        all("heads.face_back_mm", 5, 500, 10, 130);
+        all("heads.sole_crown_mm", 5, 500, 10, 75);
+        all("heads.neck_mm", 5, 500, 20, 130);
 
         all("shafts.raw_length_in", 200, 2000, 750, 1250);
         all("shafts.mass_g", 5, 600, 35, 145);

@@ -26,7 +26,8 @@ public enum StockKind {
         may("bent_upright_deg", "0.5"), may("bent_flat_deg", "0"), may("bent_forward_deg", "0"),
         may("bent_back_deg", "0"), may("cg_toe_mm", "38"), may("cg_up_mm", "28"),
         may("transverse_inertia_g_cm2", "3000"), may("vertical_inertia_g_cm2", "4800"), may("volume_cm3", "455"),
-        may("ct_us", "240"), may("condition", "used"), may("measured_on", "2026-05-03"), may("measured_by", "Kim"),
+        may("ct_us", "240"), may("heel_toe_mm", "121"), may("face_back_mm", "116"), may("sole_crown_mm", "64"),
+        may("neck_mm", "90"), may("condition", "used"), may("measured_on", "2026-05-03"), may("measured_by", "Kim"),
         may("gauge", "bench 1"), may("reserved_for", "job 12"), may("place", "drawer 3"), may("note", "paint chip")),
     /** Shafts, one a row. */
     SHAFTS("shafts", List.of("tag"),

@@ -53,7 +53,8 @@ class MatchTest {
         Head old = inventory.head("OLD").orElseThrow();
         return new Head("TWIN", old.model(), old.category(), old.number(), old.hand(), old.angles(), old.offsetMm(),
             old.grind(), old.massG(), old.weighedWith(), old.bore(), old.seat(), old.material(), old.adjust(),
-            old.ports(), old.hotMeltMaxG(), old.made(), old.bent(), old.mass(), HeadCondition.NEW, old.keeping());
+            old.ports(), old.hotMeltMaxG(), old.made(), old.bent(), old.mass(), old.size(),
+            HeadCondition.NEW, old.keeping());
     }
 
     private static Inventory with(Inventory inventory, Head head) {

@@ -15,6 +15,7 @@ import benchtwin.club.Head;
 import benchtwin.club.HeadAngles;
 import benchtwin.club.HeadCondition;
 import benchtwin.club.HeadMaterial;
+import benchtwin.club.HeadSize;
 import benchtwin.club.Inventory;
 import benchtwin.club.Keeping;
 import benchtwin.club.LengthMethod;
@@ -95,7 +96,7 @@ public final class RandomStock {
             sleeved ? Optional.of(new SleeveSeat("KEEL", read(about(46, 0.3, 0.1), 0.3), Optional.of("1/1")))
                 : Optional.empty(),
             HeadMaterial.TITANIUM, sleeved ? Adjust.SLEEVE : Adjust.BEND, List.of(new Port("P8", 4)),
-            random.nextInt(7), MadeAngles.UNKNOWN, BendHistory.UNRECORDED, MassProperties.UNMEASURED, condition,
+            random.nextInt(7), MadeAngles.UNKNOWN, BendHistory.UNRECORDED, MassProperties.UNMEASURED, HeadSize.UNMEASURED, condition,
             Keeping.UNRECORDED);
     }
 

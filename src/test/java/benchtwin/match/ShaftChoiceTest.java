@@ -47,7 +47,7 @@ class ShaftChoiceTest {
             head.offsetMm(), head.grind(),
             head.massG().map(m -> Reading.of(m.value() + moreG, m.standardUncertainty())), head.weighedWith(), head.bore(),
             head.seat(), head.material(), head.adjust(), head.ports(), head.hotMeltMaxG(), head.made(), head.bent(),
-            head.mass(), HeadCondition.USED, head.keeping());
+            head.mass(), head.size(), HeadCondition.USED, head.keeping());
     }
 
     @Test

@@ -12,6 +12,7 @@ import benchtwin.club.Head;
 import benchtwin.club.HeadAngles;
 import benchtwin.club.HeadCondition;
 import benchtwin.club.HeadMaterial;
+import benchtwin.club.HeadSize;
 import benchtwin.club.Keeping;
 import benchtwin.club.MadeAngles;
 import benchtwin.club.MassProperties;
@@ -46,7 +47,7 @@ public final class Samples {
             OptionalDouble.empty(), Optional.empty(), read(massG, 0.1), Set.of(),
             Optional.of(new Bore(wood ? 8.6 : 9.5, TipKind.PARALLEL, read(32, 0.3), read(boreToGroundMm, 0.3))),
             Optional.empty(), material, Adjust.BEND, List.of(), 6, MadeAngles.UNKNOWN, BendHistory.UNRECORDED,
-            MassProperties.UNMEASURED, HeadCondition.NEW, Keeping.UNRECORDED);
+            MassProperties.UNMEASURED, HeadSize.UNMEASURED, HeadCondition.NEW, Keeping.UNRECORDED);
     }
 
     /** A 58°-lie, 9.5° titanium driver head of 200 g. */

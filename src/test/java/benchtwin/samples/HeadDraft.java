@@ -7,6 +7,7 @@ import benchtwin.club.Head;
 import benchtwin.club.HeadAngles;
 import benchtwin.club.HeadCondition;
 import benchtwin.club.HeadMaterial;
+import benchtwin.club.HeadSize;
 import benchtwin.club.Keeping;
 import benchtwin.club.MadeAngles;
 import benchtwin.club.MassProperties;
@@ -88,13 +89,14 @@ final class HeadDraft {
             Units.mm(fitting.boreIn()), fitting.kind(), read(depthMm, DefaultUncertainty.BORE_MM), toGround));
         Optional<SleeveSeat> seat = fitting.seat().map(fit -> new SleeveSeat(fit, toGround, text(readAtSetting)));
         MassProperties mass = new MassProperties(read(cgToeMm, CG_MM), read(cgUpMm, CG_MM),
-            read(transverseGCm2, INERTIA_G_CM2), number(verticalGCm2), number(volumeCm3), number(ctUs));
+            read(transverseGCm2, INERTIA_G_CM2), read(verticalGCm2, DefaultUncertainty.VERTICAL_INERTIA_G_CM2),
+            read(volumeCm3, DefaultUncertainty.VOLUME_CM3), read(ctUs, DefaultUncertainty.CHARACTERISTIC_TIME_US));
         return new Head(tag, line.model(), line.category(), text(size.number()), hand, angles, number(offsetMm),
             text(grind), read(massG, DefaultUncertainty.MASS_G), weighedWith, bore, seat, material, fitting.adjust(),
             ports, line.hotMeltMaxG(),
             new MadeAngles(number(madeLoftDeg), number(madeLieDeg), number(madeFaceDeg)),
             new BendHistory(number(bentUprightDeg), number(bentFlatDeg), number(bentForwardDeg), number(bentBackDeg)),
-            mass, condition, new Keeping(text(reservedFor), text(place), text(note), Map.of()));
+            mass, HeadSize.UNMEASURED, condition, new Keeping(text(reservedFor), text(place), text(note), Map.of()));
     }
 
     private static Optional<Reading> read(double value, double uncertainty) {

@@ -51,9 +51,9 @@ final class PartTables {
                 .put("cg_toe_mm", Cells.reading(head.mass().cgToeMm(), 1))
                 .put("cg_up_mm", Cells.reading(head.mass().cgUpMm(), 1))
                 .put("transverse_inertia_g_cm2", Cells.reading(head.mass().transverseInertiaGCm2(), 0))
-                .put("vertical_inertia_g_cm2", Cells.number(head.mass().verticalInertiaGCm2(), 0))
-                .put("volume_cm3", Cells.number(head.mass().volumeCm3(), 0))
-                .put("ct_us", Cells.number(head.mass().ctUs(), 0)).put("condition", head.condition().word());
+                .put("vertical_inertia_g_cm2", Cells.reading(head.mass().verticalInertiaGCm2(), 0))
+                .put("volume_cm3", Cells.reading(head.mass().volumeCm3(), 0))
+                .put("ct_us", Cells.reading(head.mass().ctUs(), 0)).put("condition", head.condition().word());
             table.add(keeping(row, head.keeping()));
         }
         return table;

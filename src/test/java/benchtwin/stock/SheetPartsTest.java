@@ -91,7 +91,8 @@ class SheetPartsTest {
         "iron, , offset_mm, offset, 0.3 mm", "iron, , cg_up_mm, centre of gravity, 1 mm",
         "driver, , transverse_inertia_g_cm2, transverse inertia, 150 g·cm²",
         "driver, , vertical_inertia_g_cm2, vertical inertia, 240 g·cm²", "driver, , volume_cm3, volume, 2 cm³",
-        "driver, , ct_us, characteristic time, 3 µs", "iron, , bore_depth_mm, bore depth, 0.3 mm", "iron, , mass_g, mass, 0.1 g"})
+        "driver, , ct_us, characteristic time, 3 µs", "driver, , heel_toe_mm, outside dimension, 0.5 mm",
+        "putter, , neck_mm, outside dimension, 0.5 mm", "iron, , bore_depth_mm, bore depth, 0.3 mm", "iron, , mass_g, mass, 0.1 g"})
     void trustedToWhatThePageSays(String category, String reading, String column, String named, String page) throws IOException {
         SheetRow head = reading == null ? head("category=" + category, column + "=10")
             : head("category=" + category, "reading=" + reading, column + "=10");
