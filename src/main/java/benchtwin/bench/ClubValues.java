@@ -76,9 +76,8 @@ final class ClubValues {
         Value length = values.get(Quantity.LENGTH);
         if (lie != null && length != null && LengthMethod.RULES60.word().equals(length.condition().get(LENGTH_METHOD))) {
             boolean wood = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();
-            double centre = wood ? RulesLength.WOOD_SOLE_CENTRE_MM : RulesLength.IRON_SOLE_CENTRE_MM;
             carried.put(Quantity.LENGTH, length.carried(length.value()
-                + RulesLength.shorterByMm(lie.value(), centre, RulesLength.SOLE_RADIUS_MM), LENGTH_METHOD, LengthMethod.AXIS.word()));
+                + RulesLength.shorterByMm(lie.value(), RulesLength.soleCentreMm(wood), RulesLength.SOLE_RADIUS_MM), LENGTH_METHOD, LengthMethod.AXIS.word()));
         }
         Value loft = values.get(Quantity.LOFT);
         Value face = values.get(Quantity.FACE);

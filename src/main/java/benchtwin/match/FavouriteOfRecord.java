@@ -141,8 +141,7 @@ public final class FavouriteOfRecord {
                 notes.add("its length was taken by the 60-degree procedure and cannot be carried to the axis without a lie");
                 return;
             }
-            boolean wood = row.angles().orElseThrow().reading().isWood();
-            double centre = wood ? RulesLength.WOOD_SOLE_CENTRE_MM : RulesLength.IRON_SOLE_CENTRE_MM;
+            double centre = RulesLength.soleCentreMm(row.angles().orElseThrow().reading().isWood());
             double more = RulesLength.shorterByMm(lie.value(), centre, RulesLength.SOLE_RADIUS_MM);
             length = new Reading(length.value() + more, length.standardUncertainty(), length.taken());
         }

@@ -117,7 +117,7 @@ public final class CutClub {
         if (assembly.shape().category() == Category.PUTTER) {
             return lengthMm(lieDeg);
         }
-        double centre = assembly.reading().isWood() ? RulesLength.WOOD_SOLE_CENTRE_MM : RulesLength.IRON_SOLE_CENTRE_MM;
+        double centre = RulesLength.soleCentreMm(assembly.reading().isWood());
         double moved = RulesLength.soleCentreAfterMm(centre, assembly.get(Input.BEND_POINT_MM),
             assembly.get(Input.HEAD_LIE_DEG), lieDeg);
         return RulesLength.mm(lengthMm(lieDeg), lieDeg, moved, RulesLength.SOLE_RADIUS_MM);

@@ -29,6 +29,15 @@ public final class RulesLength {
     }
 
     /**
+     * Where the sole centre lies unless it was measured. Memory.
+     * @param wood whether the club's angles are read as a wood's
+     * @return toward the toe from the ground point, mm
+     */
+    public static double soleCentreMm(boolean wood) {
+        return wood ? WOOD_SOLE_CENTRE_MM : IRON_SOLE_CENTRE_MM;
+    }
+
+    /**
      * Rules length from playing length.
      * @param playingLengthMm along the axis to the ground point, mm
      * @param lieDeg          lie, degrees
