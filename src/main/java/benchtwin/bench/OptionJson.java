@@ -85,6 +85,7 @@ final class OptionJson {
         option.defaultsUsed().forEach(defaults::add);
         ArrayNode ties = node.putArray("tiedWith");
         option.tiedWith().forEach(ties::add);
+        node.set("rulesWarnings", Json.texts(option.rulesWarnings()));
         return node;
     }
 

@@ -33,6 +33,7 @@ public final class PredictJson {
         }
         ArrayNode notes = root.putArray("notes");
         answer.notes().forEach(notes::add);
+        root.set("rulesWarnings", Json.texts(answer.rulesWarnings()));
         return Json.answer(root);
     }
 }

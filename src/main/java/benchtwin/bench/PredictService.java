@@ -20,6 +20,7 @@ import benchtwin.mechanics.Input;
 import benchtwin.mechanics.MechanicsDefaults;
 import benchtwin.mechanics.Setup;
 import benchtwin.mechanics.SleeveSettings;
+import benchtwin.rules.EquipmentRules;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -41,9 +42,11 @@ public final class PredictService {
      * @param uncertainty standard uncertainty of each, before the reading that judges it
      * @param inputs     everything that went in
      * @param notes      what a reader should know, in plain words
+     * @param rulesWarnings equipment limits it would cross or come too close to, a sentence each
      */
     public record Answer(BuildSpec spec, AngleReading reading, double buttCutMm, Map<Quantity, Double> values,
-                         Map<Quantity, Double> uncertainty, List<InputLine> inputs, List<String> notes) {
+                         Map<Quantity, Double> uncertainty, List<InputLine> inputs, List<String> notes,
+                         List<String> rulesWarnings) {
     }
 
     /**
@@ -93,7 +96,8 @@ public final class PredictService {
         BuildPrediction prediction = BuildPrediction.of(assembly, setup, condition, reading);
         List<InputLine> inputs = prediction.inputs().stream()
             .map(f -> new InputLine(f.key(), f.label(), f.value(), f.u(), f.origin().word())).toList();
-        return new Answer(spec, reading, buttCut, prediction.values(), prediction.uncertainty(), inputs, notes);
+        return new Answer(spec, reading, buttCut, prediction.values(), prediction.uncertainty(), inputs, notes,
+            EquipmentRules.warnings(head, prediction.values(), prediction.uncertainty()));
     }
 
     /** Less free shaft than this is no club, mm. */

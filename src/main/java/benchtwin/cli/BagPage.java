@@ -104,6 +104,7 @@ final class BagPage {
             page.wrapped("   %-13s ".formatted(cut(club.tag())), "%s, %s.".formatted(what,
                 Figures.time(way.option().plan().readyMinutes())));
             way.option().plan().steps().forEach(step -> page.wrapped("      ", step.words()));
+            RulesLines.print(page, "      ", way.option().rulesWarnings());
             hazards.addAll(way.option().plan().hazards());
             minutes += way.option().plan().minutes();
         }

@@ -47,6 +47,7 @@ final class ChangePage {
         }
         shortfalls();
         page.blank();
+        RulesLines.whoDecides(page, change.ways().stream().map(Way::option));
         Cautions.of(change).forEach(caution -> page.wrapped("Caution: ", caution));
         remarks.forEach(remark -> page.wrapped("Files: ", remark));
         page.line("benchtwin %s", BuildIdentity.text());
@@ -101,6 +102,7 @@ final class ChangePage {
             change.request().wished().isEmpty() ? "everything reads" : "what was asked reads", Figures.chance(chance(option)))
             + (option.defaultsUsed().isEmpty() ? "" : " Rests on a default: " + String.join("; ", option.defaultsUsed())
                 + "."));
+        RulesLines.print(page, INDENT, option.rulesWarnings());
     }
 
     /** Swing weight stands aside in the chance of everything, since tape sets it; asked for alone, it is all there is. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The answer to a match as a bench sheet: what is asked, what we have, what to do, how sure we are. */
 final class MatchPage {
@@ -130,6 +131,7 @@ final class MatchPage {
             page.wrapped(INDENT, "A tie with " + String.join(", ", option.tiedWith())
                 + ": what was measured cannot tell them apart.");
         }
+        RulesLines.print(page, INDENT, option.rulesWarnings());
     }
 
     private void strips(Ranked option) {
@@ -180,6 +182,7 @@ final class MatchPage {
             page.wrapped(INDENT, "%s   %s   miss %s tol   ready in %s: %s%s".formatted(name(option), place(option),
                 Figures.fixed(option.miss(), 2), Figures.time(option.plan().readyMinutes()), below.reason(),
                 rank.isPresent() ? "; nearer than number " + rank.getAsInt() : ""));
+            RulesLines.print(page, INDENT + INDENT, option.rulesWarnings());
         }
     }
 
@@ -195,6 +198,8 @@ final class MatchPage {
             answer.ruledOut().isEmpty() ? "" : " Ruled out: " + answer.ruledOut().entrySet().stream()
                 .map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")) + ".",
             answer.pastLimit() == 0 ? "" : " %d would need a bend past the limit.".formatted(answer.pastLimit())));
+        RulesLines.whoDecides(page, Stream.concat(answer.results().stream(),
+            answer.belowTheLine().stream().map(MatchAnswer.Below::option)));
         Cautions.of(answer).forEach(caution -> page.wrapped("Caution: ", caution));
         remarks.forEach(remark -> page.wrapped("Files: ", remark));
         page.line("benchtwin %s", BuildIdentity.text());

@@ -130,6 +130,8 @@ final class PredictCommand implements Callable<Integer> {
                 Figures.fixed(input.u(), 2), input.origin());
         }
         answer.notes().forEach(note -> page.wrapped("Note: ", note + "."));
+        RulesLines.print(page, "", answer.rulesWarnings());
+        RulesLines.whoDecides(page, answer.rulesWarnings().isEmpty());
         workshop.remarks().forEach(remark -> page.wrapped("Files: ", remark));
         page.line("benchtwin %s", BuildIdentity.text());
     }

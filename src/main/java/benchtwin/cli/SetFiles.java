@@ -87,6 +87,7 @@ final class SetFiles {
             Page page = new Page(writer, plain);
             new SetTable(page, set, answer.request().pins(), true).print();
             List<Plan> plans = set.clubs().stream().flatMap(club -> club.build().stream()).map(build -> build.plan()).toList();
+            RulesLines.whoDecides(page, set.clubs().stream().flatMap(club -> club.build().stream()));
             Cautions.of(plans).forEach(caution -> page.wrapped("Caution: ", caution));
             page.line("benchtwin %s", BuildIdentity.text());
         }

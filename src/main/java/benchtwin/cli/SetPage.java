@@ -56,6 +56,7 @@ final class SetPage {
         order();
         pins();
         plan.notes().forEach(note -> page.wrapped("Note: ", sentence(note)));
+        RulesLines.whoDecides(page, plan.players().stream().flatMap(set -> set.clubs().stream()).flatMap(club -> club.build().stream()));
         Cautions.of(plan).forEach(caution -> page.wrapped("Caution: ", caution));
         remarks.forEach(remark -> page.wrapped("Files: ", remark));
         page.line("benchtwin %s", BuildIdentity.text());

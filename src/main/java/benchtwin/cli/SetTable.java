@@ -93,6 +93,7 @@ final class SetTable {
         String also = columns.beside(club);
         page.wrapped(INDENT, "%s + %s: %s%s".formatted(head(club, build.head()), shaft(club, build.shaft()),
             PlanInShort.of(build), also.isEmpty() ? "" : "; " + also));
+        RulesLines.print(page, INDENT, build.rulesWarnings());
         if (steps) {
             page.wrapped(INDENT, "Head %s (%s), %s; shaft %s (%s), %s.".formatted(build.head().tag(), build.head().model(),
                 place(build.head().keeping().place()), build.shaft().tag(), build.shaft().model(),

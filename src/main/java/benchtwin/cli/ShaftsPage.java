@@ -144,6 +144,7 @@ final class ShaftsPage {
                     .collect(Collectors.joining(", ")) + ".");
             }
             pick.marks().forEach(mark -> page.wrapped(indent, capital(mark) + "."));
+            RulesLines.print(page, indent, option.rulesWarnings());
             if (why) {
                 page.wrapped(indent, "Sure to: " + SURE.stream().filter(option.uncertainty()::containsKey)
                     .map(q -> Figures.name(q) + " ±" + sure(q, option.uncertainty().get(q)))
@@ -192,6 +193,7 @@ final class ShaftsPage {
         if (answer.ruledOut().keySet().stream().anyMatch(reason -> reason.contains("its clamp"))) {
             page.wrapped("", "--assume-clamp 5 takes readings whose clamp was never recorded as read in 5 in, and marks them.");
         }
+        RulesLines.whoDecides(page, answer.picks().stream().map(ShaftPick::option));
         Cautions.of(answer).forEach(caution -> page.wrapped("Caution: ", caution));
         remarks.forEach(remark -> page.wrapped("Files: ", remark));
         page.line("benchtwin %s", BuildIdentity.text());

@@ -4,6 +4,7 @@ import benchtwin.club.Quantity;
 import benchtwin.club.Target;
 import benchtwin.club.Wanted;
 import benchtwin.mechanics.Origin;
+import benchtwin.rules.EquipmentRules;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -99,7 +100,8 @@ final class Explanation {
             comparison.difference(), comparison.terms(),
             plan.cost(), Math.sqrt(missSquared), plan.cost() - missSquared,
             FirstTimeRightOdds.of(this.judged, judged.predicted(), judged.contributions()), comparison.outOfTolerance(),
-            defaults(judged), List.copyOf(ties));
+            defaults(judged), List.copyOf(ties),
+            EquipmentRules.warnings(plan.candidate().head(), predicted, uncertainty));
     }
 
     private List<String> defaults(Judged judged) {

@@ -108,8 +108,13 @@ final class Propagation {
             if (carried[quantity.ordinal()] != 0 || scales) {
                 double u = reading.standardUncertainty();
                 double share = scales ? predicted[quantity.ordinal()] / reading.value() : 1;
-                all.add(single("old:" + quantity.word(), "the old club's " + quantity.word().replace('-', ' '), quantity,
-                    u * share, false));
+                double[] change = new double[Quantity.values().length];
+                change[quantity.ordinal()] = u * share;
+                if (quantity == Quantity.LENGTH) {
+                    change[Quantity.RULES_LENGTH.ordinal()] = u;
+                }
+                all.add(new Contribution("old:" + quantity.word(), "the old club's " + quantity.word().replace('-', ' '), change,
+                    Optional.empty(), false));
             }
         });
     }

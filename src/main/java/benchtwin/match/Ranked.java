@@ -27,12 +27,13 @@ import java.util.Optional;
  * @param outOfTolerance quantities beyond their tolerance, worst first
  * @param defaultsUsed   defaults that a targeted quantity feels by a twentieth of its tolerance or more
  * @param tiedWith       tags of heads or shafts it ties with
+ * @param rulesWarnings  equipment limits the finished club would cross or come too close to, a sentence each
  */
 public record Ranked(int rank, Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<String> setting, Plan plan,
                      Map<Quantity, Double> predicted, Map<Quantity, Double> uncertainty,
                      Map<Quantity, Double> difference, Map<Quantity, Double> terms, double cost, double miss,
                      double effort, FirstTimeRight firstTimeRight, List<Quantity> outOfTolerance,
-                     List<String> defaultsUsed, List<String> tiedWith) {
+                     List<String> defaultsUsed, List<String> tiedWith, List<String> rulesWarnings) {
 
     /**
      * Whether every targeted quantity is predicted inside its tolerance.
@@ -44,13 +45,13 @@ public record Ranked(int rank, Head head, Shaft shaft, Optional<Sleeve> sleeve, 
 
     Ranked withRank(int newRank) {
         return new Ranked(newRank, head, shaft, sleeve, setting, plan, predicted, uncertainty, difference, terms, cost,
-            miss, effort, firstTimeRight, outOfTolerance, defaultsUsed, tiedWith);
+            miss, effort, firstTimeRight, outOfTolerance, defaultsUsed, tiedWith, rulesWarnings);
     }
 
     /** The same option with what it measured in place of what was predicted; readings tie with nobody. */
     Ranked measured(Map<Quantity, Double> values, Map<Quantity, Double> differences, Map<Quantity, Double> newTerms,
                     double newMiss, List<Quantity> out) {
         return new Ranked(rank, head, shaft, sleeve, setting, plan, values, uncertainty, differences, newTerms,
-            newMiss * newMiss + effort, newMiss, effort, firstTimeRight, out, defaultsUsed, List.of());
+            newMiss * newMiss + effort, newMiss, effort, firstTimeRight, out, defaultsUsed, List.of(), rulesWarnings);
     }
 }

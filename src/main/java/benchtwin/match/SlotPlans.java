@@ -7,7 +7,7 @@ import benchtwin.club.Inventory;
 import benchtwin.club.Quantity;
 import benchtwin.club.Shaft;
 import benchtwin.club.Target;
-import benchtwin.measure.Units;
+import benchtwin.rules.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +22,6 @@ import java.util.TreeMap;
  * then planned exactly ({@link #exact}).
  */
 public final class SlotPlans {
-
-    /** Playing length no club but a putter may have, mm. Published: Equipment Rules Part 2 1c, 48 in. */
-    private static final double LONGEST_MM = 48 * Units.MM_PER_INCH;
 
     private final Favourite wanted;
     private final ShopSettings shop;
@@ -149,8 +146,8 @@ public final class SlotPlans {
             return Optional.empty();
         }
         double[] predicted = twin.predict(plan.candidate().assembly(), plan.setup());
-        double length = predicted[Quantity.RULES_LENGTH.ordinal()];
-        boolean tooLong = wanted.category() != Category.PUTTER && length > LONGEST_MM;
+        boolean tooLong = wanted.category() != Category.PUTTER
+            && Limit.LENGTH_MOST.margin(predicted[Quantity.RULES_LENGTH.ordinal()]) < 0;
         return tooLong ? Optional.empty() : Optional.of(new SlotPlan(plan, predicted));
     }
 

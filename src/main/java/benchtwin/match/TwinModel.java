@@ -15,7 +15,8 @@ import java.util.Optional;
 
 /**
  * Predicts a new build against the club it replaces: differences, not absolutes. What the model misses on the old club
- * (measured less modelled length, swing weight, frequency, total mass) is carried over to the new one.
+ * (measured less modelled length, swing weight, frequency, total mass) is carried over to the new one; the length by the
+ * 60-degree procedure misses what the length along the axis does.
  *
  * <p>Frequency is corrected once. Where the shaft stays, its stiffness is scaled to the newest reading of the built club,
  * and there is nothing left to carry; where it does not, the new shaft's own raw reading scales it and the old club's miss
@@ -121,6 +122,7 @@ final class TwinModel {
         for (Quantity quantity : CARRIED) {
             carry(carry, club, modelled, quantity);
         }
+        carry[Quantity.RULES_LENGTH.ordinal()] = carry[Quantity.LENGTH.ordinal()];
         if (frequencyToo) {
             carry(carry, club, modelled, Quantity.FREQUENCY);
         }

@@ -15,6 +15,7 @@ import java.util.Optional;
 public final class RuledClub {
 
     private static final double UPRIGHT_DEG = 90;
+    private static final String PREDICTED = "predicted";
 
     private final Category category;
     private final boolean readAsWood;
@@ -51,8 +52,8 @@ public final class RuledClub {
         head.ifPresentOrElse(club::head, club::noHead);
         if (category == Category.PUTTER) {
             readings.loftDeg().ifPresent(loft -> club.put(RuledQuantity.PUTTER_LOFT, loft, read(loft)));
-            readings.lieDeg().ifPresent(lie -> club.put(RuledQuantity.SHAFT_OFF_VERTICAL,
-                Reading.of(UPRIGHT_DEG - lie.value(), lie.standardUncertainty()), "from its lie, " + read(lie)));
+            readings.lieDeg().ifPresent(lie ->
+                club.put(RuledQuantity.SHAFT_OFF_VERTICAL, offVertical(lie), "from its lie, " + read(lie)));
         }
         return club;
     }
@@ -67,19 +68,27 @@ public final class RuledClub {
     public static RuledClub planned(Head head, Map<Quantity, Double> predicted, Map<Quantity, Double> uncertainty) {
         RuledClub club = new RuledClub(head.category(), head.isWood());
         club.head(head);
-        if (predicted.containsKey(Quantity.RULES_LENGTH)) {
-            club.values.put(RuledQuantity.LENGTH, RulesLengths.predicted(club.category, club.readAsWood,
-                predicted.get(Quantity.RULES_LENGTH), uncertainty.get(Quantity.RULES_LENGTH), predicted.get(Quantity.LIE)));
-        }
-        if (club.category == Category.PUTTER && predicted.containsKey(Quantity.LOFT)) {
-            club.values.put(RuledQuantity.PUTTER_LOFT,
-                new RuledValue(predicted.get(Quantity.LOFT), uncertainty.get(Quantity.LOFT), 0, "predicted"));
-        }
-        if (club.category == Category.PUTTER && predicted.containsKey(Quantity.LIE)) {
-            club.values.put(RuledQuantity.SHAFT_OFF_VERTICAL,
-                new RuledValue(UPRIGHT_DEG - predicted.get(Quantity.LIE), uncertainty.get(Quantity.LIE), 0, "predicted"));
+        boolean putter = club.category == Category.PUTTER;
+        Optional<Reading> lie = known(Quantity.LIE, predicted, uncertainty);
+        known(Quantity.RULES_LENGTH, predicted, uncertainty).filter(length -> putter || lie.isPresent()).ifPresent(length ->
+            club.values.put(RuledQuantity.LENGTH, putter
+                ? new RuledValue(length.value(), length.standardUncertainty(), 0, PREDICTED)
+                : RulesLengths.predicted(club.readAsWood, length, lie.get().value())));
+        if (putter) {
+            known(Quantity.LOFT, predicted, uncertainty).ifPresent(loft -> club.put(RuledQuantity.PUTTER_LOFT, loft, PREDICTED));
+            lie.ifPresent(angle -> club.put(RuledQuantity.SHAFT_OFF_VERTICAL, offVertical(angle), PREDICTED));
         }
         return club;
+    }
+
+    private static Optional<Reading> known(Quantity quantity, Map<Quantity, Double> predicted, Map<Quantity, Double> uncertainty) {
+        double value = predicted.getOrDefault(quantity, Double.NaN);
+        double u = uncertainty.getOrDefault(quantity, Double.NaN);
+        return Double.isFinite(value) && Double.isFinite(u) ? Optional.of(Reading.of(value, u)) : Optional.empty();
+    }
+
+    private static Reading offVertical(Reading lie) {
+        return Reading.of(UPRIGHT_DEG - lie.value(), lie.standardUncertainty());
     }
 
     /**
@@ -123,8 +132,8 @@ public final class RuledClub {
                 Math.hypot(across.standardUncertainty(), deep.standardUncertainty())), whose + read(across))));
         if (category == Category.PUTTER) {
             putIf(RuledQuantity.PUTTER_LOFT, head.angles().loftDeg(), whose);
-            head.angles().lieDeg().ifPresent(lie -> put(RuledQuantity.SHAFT_OFF_VERTICAL,
-                Reading.of(UPRIGHT_DEG - lie.value(), lie.standardUncertainty()), whose + "from its lie, " + read(lie)));
+            head.angles().lieDeg().ifPresent(lie ->
+                put(RuledQuantity.SHAFT_OFF_VERTICAL, offVertical(lie), whose + "from its lie, " + read(lie)));
         }
     }
 

@@ -50,16 +50,14 @@ final class RulesLengths {
 
     /**
      * From a prediction, which is by the procedure already but takes the sole's shape as known.
-     * @param category   the club's
      * @param readAsWood whether its sole is a wood's
      * @param rulesMm    predicted, mm
-     * @param uMm        its standard uncertainty, mm
      * @param lieDeg     predicted, degrees
      * @return mm
      */
-    static RuledValue predicted(Category category, boolean readAsWood, double rulesMm, double uMm, double lieDeg) {
-        return category == Category.PUTTER ? new RuledValue(rulesMm, uMm, 0, "predicted")
-            : new RuledValue(rulesMm, Math.hypot(uMm, soleMm(lieDeg, readAsWood)), READS_LESS_MM, "predicted");
+    static RuledValue predicted(boolean readAsWood, Reading rulesMm, double lieDeg) {
+        return new RuledValue(rulesMm.value(), Math.hypot(rulesMm.standardUncertainty(), soleMm(lieDeg, readAsWood)), READS_LESS_MM,
+            "predicted");
     }
 
     private static String words(Reading length, LengthMethod method) {

@@ -53,7 +53,7 @@ public final class RulesText {
 
     /** What a plan is told of a limit it would cross or come close to. */
     static String warning(Finding finding) {
-        String text = "%s %s: %s against %s%s".formatted(finding.limit().quantity().word(),
+        String text = "%s %s is %s: the rules say %s%s".formatted(finding.limit().quantity().word(),
             value(finding.limit().quantity(), finding.value().orElseThrow()), finding.verdict().word(), limit(finding.limit()),
             finding.limit().isLocal() ? ", where that local rule is in force" : "");
         return finding.restsOnProcedure() ? text + " (measured on the 60° plane itself it may read up to 4 mm less)" : text;

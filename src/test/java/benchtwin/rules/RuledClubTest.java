@@ -141,7 +141,7 @@ class RuledClubTest {
         assertThat(EquipmentRules.warnings(head, Map.of(Quantity.RULES_LENGTH, 1150.0, Quantity.LIE, 58.0, Quantity.LOFT, 9.0),
             uncertainty)).isEmpty();
         assertThat(EquipmentRules.warnings(head, Map.of(Quantity.RULES_LENGTH, 1168.0, Quantity.LIE, 58.0, Quantity.LOFT, 9.0),
-            uncertainty)).singleElement().asString().contains("too close to call against at most 1168.4 mm (46 in)", "local rule is in force");
+            uncertainty)).singleElement().asString().contains("too close to call: the rules say at most 1168.4 mm (46 in)", "local rule is in force");
         assertThat(EquipmentRules.warnings(head, Map.of(Quantity.RULES_LENGTH, 1240.0, Quantity.LIE, 58.0, Quantity.LOFT, 9.0),
             uncertainty)).hasSize(2).allMatch(warning -> warning.contains("clearly beyond"));
         assertThat(EquipmentRules.warnings(PUTTER, Map.of(Quantity.RULES_LENGTH, 1300.0, Quantity.LIE, 80.1, Quantity.LOFT, 3.0),
