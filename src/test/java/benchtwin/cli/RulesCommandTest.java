@@ -21,7 +21,8 @@ class RulesCommandTest {
     private Path folder;
 
     private Typed with(String file, UnaryOperator<List<String>> change, String line) throws IOException {
-        return Typed.on(Typed.workshopWith(folder, file, change), line).fitsThePage();
+        Typed typed = Typed.on(Typed.workshopWith(folder, file, change), line);
+        return line.endsWith("--json") ? typed : typed.fitsThePage();
     }
 
     /** What was printed, paragraphs in one line each. */
@@ -119,6 +120,15 @@ class RulesCommandTest {
             "Read its volume by what it displaces in water: QUILLBY-3W.");
         assertThat(bag.out().lines().filter(line -> line.contains("clearly within"))).hasSize(14);
         assertThat(Typed.line("rules --player \"L. Wexcombe\"").fitsThePage().out()).as("a left-handed bag").contains("WEXCOMBE-PT");
+    }
+
+    @Test
+    void aLengthReadWithAnotherHeadIsNotThisClubs() throws IOException {
+        Typed typed = with("clubs.csv", lines -> lines.stream().map(line -> line.contains("face cracked")
+            ? line.replace("H-106", "H-110") : line).toList(), "rules OAKES-DR --json");
+        assertThat(finding(typed.json(), "length-most").path("verdict").asText()).isEqualTo("not measured");
+        assertThat(finding(typed.json(), "length-most").path("toMeasure").asText()).isEqualTo("read its length");
+        assertThat(finding(typed.json(), "volume-most").path("from").asText()).startsWith("head H-110");
     }
 
     @Test
