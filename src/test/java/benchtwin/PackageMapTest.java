@@ -57,6 +57,8 @@ class PackageMapTest {
         Map.entry("com.fasterxml.jackson..", Set.of("bench", "book")),
         Map.entry("gg.jte..", Set.of("ticket", "web")),
         Map.entry("com.openhtmltopdf..", Set.of("ticket", "web")),
+        Map.entry("org.apache.pdfbox..", Set.of("ticket")),
+        Map.entry("org.apache.fontbox..", Set.of("ticket")),
         Map.entry("org.jfree..", Set.of("picture")),
         Map.entry("org.apache.batik..", Set.of("picture")),
         Map.entry("org.jgrapht..", Set.of("match")),
