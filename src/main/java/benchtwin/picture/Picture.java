@@ -4,7 +4,8 @@ package benchtwin.picture;
  * Something to look at, 1,200 px wide and as high as it needs. The same picture gives the same text every time on one
  * machine; between machines the places of letters differ with the fonts, and so may the height.
  */
-public sealed interface Picture permits BendCountPicture, HistoryPicture, LadderPicture, ProfilePicture, SetPicture, SetSheet {
+public sealed interface Picture permits BendCountPicture, HeadSketchPicture, HistoryPicture, LadderPicture, ProfilePicture,
+    SetPicture, SetSheet {
 
     /**
      * What to see.
