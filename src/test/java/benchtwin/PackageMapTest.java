@@ -59,6 +59,7 @@ class PackageMapTest {
         Map.entry("com.openhtmltopdf..", Set.of("ticket", "web")),
         Map.entry("org.apache.pdfbox..", Set.of("ticket")),
         Map.entry("org.apache.fontbox..", Set.of("ticket")),
+        Map.entry("com.google.zxing..", Set.of("picture")),
         Map.entry("org.jfree..", Set.of("picture")),
         Map.entry("org.apache.batik..", Set.of("picture")),
         Map.entry("org.jgrapht..", Set.of("match")),
