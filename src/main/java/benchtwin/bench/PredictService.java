@@ -9,6 +9,7 @@ import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
 import benchtwin.match.BuildPrediction;
 import benchtwin.match.ShopSettings;
+import benchtwin.measure.Reading;
 import benchtwin.mechanics.Assemblies;
 import benchtwin.mechanics.Assembly;
 import benchtwin.mechanics.ClubAngles;
@@ -20,6 +21,7 @@ import benchtwin.mechanics.Input;
 import benchtwin.mechanics.MechanicsDefaults;
 import benchtwin.mechanics.Setup;
 import benchtwin.mechanics.SleeveSettings;
+import benchtwin.picture.HeadSketchPicture;
 import benchtwin.rules.EquipmentRules;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -79,7 +81,7 @@ public final class PredictService {
         FrequencyCondition condition = new FrequencyCondition(
             spec.clampMm() == null ? MechanicsDefaults.CLAMP_MM : positive("clampMm", spec.clampMm()),
             Boolean.TRUE.equals(spec.overGrip()));
-        Setup uncut = setup(spec, head, aim(spec, head, sleeve, assembly), 0);
+        Setup uncut = setup(spec, head, aim(spec, head, sleeve, assembly.get(Input.HEAD_LIE_DEG)), 0);
         double buttCut = buttCut(spec, assembly, uncut);
         double left = shaft.lengthMm() - buttCut - uncut.tipTrimMm();
         if (left < condition.clampMm() + assembly.get(Input.INSERTION_MM) + SHORTEST_FREE_MM) {
@@ -98,6 +100,22 @@ public final class PredictService {
             .map(f -> new InputLine(f.key(), f.label(), f.value(), f.u(), f.origin().word())).toList();
         return new Answer(spec, reading, buttCut, prediction.values(), prediction.uncertainty(), inputs, notes,
             EquipmentRules.warnings(head, prediction.values(), prediction.uncertainty()));
+    }
+
+    /**
+     * Draws a build's head as it was read and as it will be.
+     * @param workshop where its parts are looked up
+     * @param answer   what the build would measure
+     * @return the sketch
+     * @throws BadInput when a part is not on record
+     */
+    public static HeadSketchPicture sketch(Workshop workshop, Answer answer) throws BadInput {
+        BuildSpec spec = answer.spec();
+        Head head = workshop.head(spec.head());
+        Shaft shaft = workshop.shaft(spec.shaft());
+        Optional<Sleeve> sleeve = sleeve(workshop, spec, head, shaft);
+        Setup.Aim aim = aim(spec, head, sleeve, head.angles().lieDeg().map(Reading::value).orElse(Double.NaN));
+        return HeadSketches.of(head, Optional.ofNullable(spec.setting()), aim, answer.values().get(Quantity.LENGTH));
     }
 
     /** Less free shaft than this is no club, mm. */
@@ -134,7 +152,7 @@ public final class PredictService {
         return reading;
     }
 
-    private static Setup.Aim aim(BuildSpec spec, Head head, Optional<Sleeve> sleeve, Assembly assembly) throws BadInput {
+    private static Setup.Aim aim(BuildSpec spec, Head head, Optional<Sleeve> sleeve, double lieNow) throws BadInput {
         double lie = orZero(spec.lieChangeDeg());
         double face = orZero(spec.faceChangeDeg());
         double loft = orZero(spec.loftChangeDeg());
@@ -153,7 +171,6 @@ public final class PredictService {
         if (!bends) {
             return Setup.AS_READ;
         }
-        double lieNow = assembly.get(Input.HEAD_LIE_DEG);
         if (Double.isNaN(lieNow)) {
             throw new BadInput("head %s has no lie reading, so a bend cannot be worked out".formatted(head.tag()));
         }

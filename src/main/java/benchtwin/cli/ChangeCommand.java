@@ -3,6 +3,7 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.ChangeJson;
 import benchtwin.bench.ChangeService;
+import benchtwin.bench.HeadSketches;
 import benchtwin.bench.JobBook;
 import benchtwin.bench.JobPlanning;
 import benchtwin.bench.Workshop;
@@ -57,6 +58,8 @@ final class ChangeCommand implements Callable<Integer> {
     @Mixin
     private ShopOptions shop;
     @Mixin
+    private SketchOption sketch;
+    @Mixin
     private OutputOptions output;
 
     @Override
@@ -66,6 +69,7 @@ final class ChangeCommand implements Callable<Integer> {
         }
         output.check();
         job.check(stock);
+        sketch.check();
         ChangeWish wish = ChangeWish.read(asked);
         Workshop workshop = stock.loadAbout(club, Set.of(), job.number(), true);
         ChangeService.Answer answer = ChangeService.ways(workshop, club, new ChangeService.Wish(wish.amounts(),
@@ -79,6 +83,7 @@ final class ChangeCommand implements Callable<Integer> {
         } else {
             new ChangePage(output.page(out), answer).print(workshop.remarks());
         }
+        sketch.draw(job.first(answer.change().ways()).map(Way::option).map(HeadSketches::of), spec.commandLine().getErr());
         if (job.isAsked()) {
             Way way = job.chosen(answer.change().ways());
             job.promise(stock, JobBook.What.CHANGE, Optional.of(club), Optional.empty(),

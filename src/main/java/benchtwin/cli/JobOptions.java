@@ -44,6 +44,11 @@ final class JobOptions {
         }
     }
 
+    /** The option that was asked for, else the first; empty where there is none. */
+    <T> Optional<T> first(List<T> options) {
+        return options.stream().skip(promise == null ? 0 : promise - 1L).findFirst();
+    }
+
     /** The option that was asked for. */
     <T> T chosen(List<T> options) throws BadInput {
         if (promise > options.size()) {

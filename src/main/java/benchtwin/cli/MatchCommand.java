@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.HeadSketches;
 import benchtwin.bench.JobBook;
 import benchtwin.bench.JobPlanning;
 import benchtwin.bench.MatchJson;
@@ -92,6 +93,8 @@ final class MatchCommand implements Callable<Integer> {
     @Option(names = "--why", order = 40, description = "show what each quantity and the work cost")
     private boolean why;
     @Mixin
+    private SketchOption sketch;
+    @Mixin
     private OutputOptions output;
 
     @Override
@@ -109,6 +112,7 @@ final class MatchCommand implements Callable<Integer> {
         } else {
             new MatchPage(output.page(out), answer, why).print(workshop.remarks());
         }
+        sketch.draw(job.first(answer.results()).map(HeadSketches::of), spec.commandLine().getErr());
         if (job.isAsked()) {
             job.promise(stock, JobBook.What.TWIN, Optional.ofNullable(club), answer.favourite().player(),
                 List.of(JobPlanning.twin(answer.favourite().name(), job.chosen(answer.results()), answer.favourite())),
@@ -134,6 +138,7 @@ final class MatchCommand implements Callable<Integer> {
         }
         output.check(why);
         job.check(stock);
+        sketch.check();
     }
 
     private MatchService.Wish wish() throws BadInput {

@@ -10,6 +10,7 @@ import benchtwin.club.Quantity;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,13 +72,19 @@ final class PredictCommand implements Callable<Integer> {
     @Option(names = "--reading", paramLabel = "WORD", order = 35, description = "soled or square, for a wood's loft")
     private String reading;
     @Mixin
+    private SketchOption sketch;
+    @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
+        sketch.check();
         BuildSpec wanted = build();
         Workshop workshop = stock.load();
         PredictService.Answer answer = PredictService.predict(workshop, wanted);
+        if (sketch.isAsked()) {
+            sketch.draw(Optional.of(PredictService.sketch(workshop, answer)), spec.commandLine().getErr());
+        }
         PrintWriter out = spec.commandLine().getOut();
         if (output.isJson()) {
             out.println(PredictJson.text(answer));

@@ -19,14 +19,23 @@ public record ClubAngles(double loftDeg, double lieDeg, double faceDeg, double b
      * @return the angles after it
      */
     public static ClubAngles of(Assembly assembly, Setup.Aim aim) {
-        double lie = assembly.get(Input.HEAD_LIE_DEG);
-        double face = assembly.get(Input.HEAD_FACE_DEG);
-        double loft = assembly.get(Input.HEAD_LOFT_DEG);
-        double bounce = assembly.get(Input.HEAD_BOUNCE_DEG);
-        boolean wood = assembly.reading().isWood();
-        if (assembly.reading() == AngleReading.SQUARE) {
-            loft = WoodLoft.soledDeg(loft, face, lie);
-        }
+        return of(assembly.reading(), assembly.get(Input.HEAD_LOFT_DEG), assembly.get(Input.HEAD_LIE_DEG),
+            assembly.get(Input.HEAD_FACE_DEG), assembly.get(Input.HEAD_BOUNCE_DEG), aim);
+    }
+
+    /**
+     * The angles of a head by itself.
+     * @param reading how its angles were read
+     * @param loftDeg loft as read, degrees; each angle is NaN where it was not read
+     * @param lie     lie, degrees
+     * @param face    soled face angle, degrees
+     * @param bounce  bounce, degrees
+     * @param aim     tilt, or measured changes
+     * @return the angles after it
+     */
+    public static ClubAngles of(AngleReading reading, double loftDeg, double lie, double face, double bounce, Setup.Aim aim) {
+        boolean wood = reading.isWood();
+        double loft = reading == AngleReading.SQUARE ? WoodLoft.soledDeg(loftDeg, face, lie) : loftDeg;
         if (aim instanceof Setup.Shifted shifted) {
             double newLie = lie + shifted.dLieDeg();
             if (!wood) {

@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
 final class FaceOnView implements SketchView {
 
     private static final double ARC_MM = 40;
-    private static final double LABEL_PX = 34;
+    private static final double LABEL_PX = 8;
+    private static final double LABEL_PART = 0.4;
     private static final double HOSEL_FROM_MM = 24;
 
     private final AngleChange lie;
@@ -87,8 +88,10 @@ final class FaceOnView implements SketchView {
                 double radiusPx = ARC_MM * at.pxPerMm();
                 SketchPen.arc(g, Look.INK, Look.MARK, at.x(after.groundX()), at.y(0), radiusPx, at.directionDeg(0),
                     at.directionDeg(after.lieDeg()));
-                double[] label = SketchPen.along(at.directionDeg(after.lieDeg() * 0.4), radiusPx + LABEL_PX);
-                SketchPen.words(g, AngleChange.degrees(after.lieDeg()), at.x(after.groundX()) + label[0], at.y(0) + label[1]);
+                String text = AngleChange.degrees(after.lieDeg());
+                double[] label = SketchPen.along(at.directionDeg(after.lieDeg() * LABEL_PART), radiusPx);
+                double beside = Math.copySign(TextBlock.widthPx(text, Look.STRONG) / 2 + LABEL_PX, label[0]);
+                SketchPen.words(g, text, at.x(after.groundX()) + label[0] + beside, at.y(0) + label[1]);
             });
         }
         centre(sheet, at);

@@ -5,10 +5,10 @@ import java.util.OptionalDouble;
 
 /**
  * A head's angles at one moment; what was not measured is empty.
- * @param loftDeg   loft as it is read, degrees, weak positive, −20 to 85
- * @param lieDeg    lie, degrees, upright positive, 20 to 89
- * @param faceDeg   soled face angle of a wood, degrees, open positive, −45 to 45
- * @param bounceDeg bounce of an iron, degrees, −45 to 45
+ * @param loftDeg   loft as it is read, degrees, weak positive, −45 to 95
+ * @param lieDeg    lie, degrees, upright positive, 20 to 95
+ * @param faceDeg   soled face angle of a wood, degrees, open positive, −60 to 60
+ * @param bounceDeg bounce of an iron, degrees, −60 to 60
  */
 public record SketchAngles(OptionalDouble loftDeg, OptionalDouble lieDeg, OptionalDouble faceDeg,
                            OptionalDouble bounceDeg) {
@@ -18,10 +18,10 @@ public record SketchAngles(OptionalDouble loftDeg, OptionalDouble lieDeg, Option
      * @throws IllegalArgumentException naming the angle that cannot
      */
     public SketchAngles {
-        check("a loft", loftDeg, -20, 85);
-        check("a lie", lieDeg, 20, 89);
-        check("a face angle", faceDeg, -45, 45);
-        check("a bounce", bounceDeg, -45, 45);
+        check("a loft", loftDeg, -45, 95);
+        check("a lie", lieDeg, 20, 95);
+        check("a face angle", faceDeg, -60, 60);
+        check("a bounce", bounceDeg, -60, 60);
     }
 
     /** One of the four. */

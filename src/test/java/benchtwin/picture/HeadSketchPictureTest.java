@@ -160,8 +160,8 @@ class HeadSketchPictureTest {
 
     @Test
     void numbersThatCannotBeAreRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> Heads.wood(9, 95, 0))
-            .withMessage("a lie of 95.0° cannot be drawn; expected 20 to 89");
+        assertThatIllegalArgumentException().isThrownBy(() -> Heads.wood(9, 96, 0))
+            .withMessage("a lie of 96.0° cannot be drawn; expected 20 to 95");
         assertThatIllegalArgumentException().isThrownBy(() -> Heads.wood(Double.NaN, 58, 0)).withMessageContaining("a loft of NaN");
         assertThatIllegalArgumentException().isThrownBy(() -> new SketchSizes(OptionalDouble.empty(), OptionalDouble.empty(),
             OptionalDouble.empty(), OptionalDouble.of(0), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
