@@ -97,7 +97,7 @@ class PackageMapTest {
     @Test
     void whatOnlyComputesReadsNoFilesAndNoClock() {
         noClasses().that().resideInAnyPackage(ROOT + "mechanics..", ROOT + "club..", ROOT + "measure..",
-                ROOT + "gauge..")
+                ROOT + "gauge..", ROOT + "rules..")
             .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.net..", "java.util.random..")
             .orShould().dependOnClassesThat().haveFullyQualifiedName("java.util.Random")
             .orShould().dependOnClassesThat().haveFullyQualifiedName("java.time.Clock")

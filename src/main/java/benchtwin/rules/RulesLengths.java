@@ -38,7 +38,7 @@ final class RulesLengths {
             : new RuledValue(length.value() - shorter, u, READS_LESS_MM, words(length, method) + ", carried to the 60° plane");
     }
 
-    /** Whether a reading can do without a lie. */
+    /** Whether a reading has to be carried, for which a lie is needed. */
     static boolean needsLie(Category category, LengthMethod method) {
         return (method == LengthMethod.RULES60) == (category == Category.PUTTER);
     }
