@@ -20,7 +20,7 @@ class BendRefusalTest {
         Head head = Samples.head("I", Category.IRON, AngleReading.EDGE, 34, 62.5, 5, 268, 30, material);
         return new Head(head.tag(), head.model(), head.category(), head.number(), head.hand(), head.angles(), head.offsetMm(),
             head.grind(), head.massG(), head.weighedWith(), head.bore(), head.seat(), material, adjust, head.ports(), head.hotMeltMaxG(),
-            head.made(), head.bent(), head.mass(), condition, head.keeping());
+            head.made(), head.bent(), head.mass(), head.size(), condition, head.keeping());
     }
 
     @ParameterizedTest
