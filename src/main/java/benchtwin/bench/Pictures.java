@@ -11,9 +11,7 @@ import benchtwin.measure.Units;
 import benchtwin.picture.LadderPicture;
 import benchtwin.picture.Picture;
 import benchtwin.picture.Rung;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,18 +85,7 @@ public final class Pictures {
      * @throws BadInput when it ends otherwise, or its folder is not there
      */
     public static void check(Path file) throws BadInput {
-        String name = file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".svg") && !name.endsWith(".png")) {
-            throw new BadInput("\"%s\" does not say which picture it is to be; expected a name ending in .svg or .png"
-                .formatted(file));
-        }
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder != null && !Files.isDirectory(folder)) {
-            throw new BadInput("%s cannot be written: there is no folder %s".formatted(file, folder));
-        }
-        if (Files.isDirectory(file)) {
-            throw new BadInput("%s is a folder; expected the name of a picture".formatted(file));
-        }
+        WrittenFile.check(file, List.of(".svg", ".png"), "picture");
     }
 
     /**
@@ -110,10 +97,7 @@ public final class Pictures {
     public static void write(Picture picture, Path file) throws BadInput {
         boolean png = file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".png");
         try {
-            byte[] bytes = png ? picture.png() : picture.svg().getBytes(StandardCharsets.UTF_8);
-            Files.write(file, bytes);
-        } catch (IOException unwritable) {
-            throw new BadInput("%s cannot be written: %s".formatted(file, unwritable.getMessage()));
+            WrittenFile.write(file, png ? picture.png() : picture.svg().getBytes(StandardCharsets.UTF_8));
         } catch (IllegalStateException noFonts) {
             throw new BadInput("the picture was not drawn: " + noFonts.getMessage());
         }

@@ -10,6 +10,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.HorizontalMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -37,7 +38,17 @@ final class Typeface {
      * @return false where only an empty box could be printed
      */
     static boolean has(int codePoint) {
-        return Letters.OF_BOTH.stream().allMatch(letters -> letters.getGlyphId(codePoint) != 0);
+        return Letters.OF_BOTH.stream().allMatch(letters -> letters.glyphs().getGlyphId(codePoint) != 0);
+    }
+
+    /**
+     * How wide a text is printed; letters are set side by side, without kerning.
+     * @param text printable text
+     * @param bold in which weight
+     * @return in parts of the letters' size
+     */
+    static double widthEm(String text, boolean bold) {
+        return Letters.OF_BOTH.get(bold ? 1 : 0).widthEm(text);
     }
 
     static void useIn(PdfRendererBuilder builder) {
@@ -49,15 +60,19 @@ final class Typeface {
         return Typeface.class.getResourceAsStream(name);
     }
 
-    /** Read when the first page is made. */
-    private static final class Letters {
+    /** Which letters there are, and how wide each is; read when the first page is made. */
+    private record Letters(CmapLookup glyphs, HorizontalMetricsTable widths, double unitsPerEm) {
 
-        static final List<CmapLookup> OF_BOTH = List.of(of(REGULAR), of(BOLD));
+        static final List<Letters> OF_BOTH = List.of(of(REGULAR), of(BOLD));
 
-        private static CmapLookup of(String name) {
+        double widthEm(String text) {
+            return text.codePoints().mapToDouble(letter -> widths.getAdvanceWidth(glyphs.getGlyphId(letter))).sum() / unitsPerEm;
+        }
+
+        private static Letters of(String name) {
             try (InputStream file = file(name);
                  TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file))) {
-                return font.getUnicodeCmapLookup();
+                return new Letters(font.getUnicodeCmapLookup(), font.getHorizontalMetrics(), font.getUnitsPerEm());
             } catch (IOException missing) {
                 throw new UncheckedIOException(missing);
             }
