@@ -68,8 +68,7 @@ final class FaceOnView implements SketchView {
 
     @Override
     public void draw(Sheet sheet, SketchScale at) {
-        Rectangle2D room = roomMm();
-        sheet.part("ground", g -> Marks.line(g, Look.INK, Look.RULE, at.x(room.getMinX()), at.y(0), at.x(room.getMaxX()), at.y(0)));
+        SketchPen.ground(sheet, at, roomMm());
         if (lie.isChanged()) {
             sheet.part("before-head", g -> SketchPen.before(g, at.shape(head(before))));
             sheet.part("before-shaft", g -> SketchPen.before(g, at.shape(shaft(before))));

@@ -70,7 +70,7 @@ final class HeadOutline {
 
     /** A straight piece of hosel or shaft from one place on an axis to another, face on. */
     static Path2D tube(double startX, double startY, double lieDeg, double fromMm, double toMm, double radiusMm) {
-        Path2D piece = polygon(fromMm, -radiusMm, toMm, -radiusMm, toMm, radiusMm, fromMm, radiusMm);
+        Path2D piece = Marks.shape(fromMm, -radiusMm, toMm, -radiusMm, toMm, radiusMm, fromMm, radiusMm);
         AffineTransform turn = AffineTransform.getTranslateInstance(startX, startY);
         turn.rotate(Math.toRadians(lieDeg));
         piece.transform(turn);
@@ -103,7 +103,7 @@ final class HeadOutline {
         /** The hosel behind it, running out into the heel. */
         Path2D hosel(double topMm) {
             double r = HOSEL_RADIUS_MM;
-            return polygon(edgeX, edgeY, r, 26, r, topMm, -r, topMm, -r, 14, Math.min(-r, edgeX - 6), edgeY);
+            return Marks.shape(edgeX, edgeY, r, 26, r, topMm, -r, topMm, -r, 14, Math.min(-r, edgeX - 6), edgeY);
         }
     }
 
@@ -191,16 +191,6 @@ final class HeadOutline {
 
     private static Path2D scaled(Path2D path, double x, double y) {
         path.transform(AffineTransform.getScaleInstance(x, y));
-        return path;
-    }
-
-    private static Path2D polygon(double... places) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(places[0], places[1]);
-        for (int i = 2; i < places.length; i += 2) {
-            path.lineTo(places[i], places[i + 1]);
-        }
-        path.closePath();
         return path;
     }
 

@@ -127,7 +127,7 @@ final class Marks {
     }
 
     /** A closed shape through places given as x, y, x, y and so on. */
-    private static Path2D shape(double... places) {
+    static Path2D shape(double... places) {
         Path2D path = new Path2D.Double();
         path.moveTo(places[0], places[1]);
         for (int i = 2; i < places.length; i += 2) {

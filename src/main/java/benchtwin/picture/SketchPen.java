@@ -7,7 +7,7 @@ import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 
 /** The marks of a head's sketch. Coordinates are px; angles are degrees from the right, up positive. */
 final class SketchPen {
@@ -20,6 +20,12 @@ final class SketchPen {
     private static final double HEAD_PX = 9;
 
     private SketchPen() {
+    }
+
+    /** The ground under a view. */
+    static void ground(Sheet sheet, SketchScale at, Rectangle2D roomMm) {
+        sheet.part("ground", g -> Marks.line(g, Look.INK, Look.RULE, at.x(roomMm.getMinX()), at.y(0), at.x(roomMm.getMaxX()),
+            at.y(0)));
     }
 
     static void before(Graphics2D g, Shape px) {
@@ -60,13 +66,8 @@ final class SketchPen {
     static void arrowHead(Graphics2D g, Color colour, double x, double y, double deg) {
         double[] left = along(deg + 155, HEAD_PX + 2);
         double[] right = along(deg - 155, HEAD_PX + 2);
-        Path2D head = new Path2D.Double();
-        head.moveTo(x, y);
-        head.lineTo(x + left[0], y + left[1]);
-        head.lineTo(x + right[0], y + right[1]);
-        head.closePath();
         g.setPaint(colour);
-        g.fill(head);
+        g.fill(Marks.shape(x, y, x + left[0], y + left[1], x + right[0], y + right[1]));
     }
 
     /** The engineer's mark for a centre of gravity: a disc in quarters. */

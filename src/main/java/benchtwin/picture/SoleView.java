@@ -45,8 +45,7 @@ final class SoleView implements SketchView {
 
     @Override
     public void draw(Sheet sheet, SketchScale at) {
-        Rectangle2D room = roomMm();
-        sheet.part("ground", g -> Marks.line(g, Look.INK, Look.RULE, at.x(room.getMinX()), at.y(0), at.x(room.getMaxX()), at.y(0)));
+        SketchPen.ground(sheet, at, roomMm());
         if (bounce.isChanged()) {
             sheet.part("before-sole", g -> SketchPen.before(g, at.shape(sole(before, loft.drawnBeforeDeg()))));
         }

@@ -51,7 +51,7 @@ final class ToeView implements SketchView {
     @Override
     public void draw(Sheet sheet, SketchScale at) {
         Rectangle2D room = roomMm();
-        sheet.part("ground", g -> Marks.line(g, Look.INK, Look.RULE, at.x(room.getMinX()), at.y(0), at.x(room.getMaxX()), at.y(0)));
+        SketchPen.ground(sheet, at, room);
         sheet.part("hosel", g -> {
             SketchPen.after(g, at.shape(HeadOutline.upright(hoselMm, topMm, HeadOutline.SHAFT_RADIUS_MM)));
             SketchPen.after(g, at.shape(after.hosel(hoselMm)));
