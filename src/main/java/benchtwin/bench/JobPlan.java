@@ -6,6 +6,7 @@ import benchtwin.club.Quantity;
 import benchtwin.club.Sleeve;
 import benchtwin.club.Step;
 import benchtwin.club.StepKind;
+import benchtwin.club.Wanted;
 import benchtwin.match.Ranked;
 import benchtwin.measure.PlainNumber;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -50,33 +52,54 @@ record JobPlan(List<Club> clubs) {
     }
 
     /**
+     * One step.
+     * @param words   what to do, in bench words
+     * @param inShort the same for a narrow column
+     * @param kind    what kind it is; empty in a plan kept by a program that did not say
+     * @param minutes bench minutes; empty in such a plan
+     */
+    record Task(String words, String inShort, Optional<StepKind> kind, OptionalDouble minutes) {
+
+        static Task of(Step step) {
+            return new Task(step.words(), step.inShort(), Optional.of(step.kind()), OptionalDouble.of(step.minutes()));
+        }
+    }
+
+    /**
      * The plan of one club.
      * @param name        the club's tag, or what the set calls it
      * @param build       its parts and setting, by name as a club's facts have them
      * @param joins       how the parts come together
-     * @param steps       what to do, in bench words
+     * @param tasks       what to do
      * @param amounts     how much of what is cut, added, bent in all
      * @param weights     weights that go in
      * @param reading     how the predicted angles are read, if that is known
+     * @param wanted      what was wanted of it, with tolerances; empty in a plan kept by a program that did not say
      * @param predicted   what it should measure
      * @param uncertainty standard uncertainty of that
      * @param miss        distance from the target, in tolerances
      */
-    record Club(String name, Map<String, String> build, Joins joins, List<String> steps, Map<String, Double> amounts,
-                List<WeightIn> weights, Optional<AngleReading> reading, Map<Quantity, Double> predicted,
-                Map<Quantity, Double> uncertainty, double miss) {
+    record Club(String name, Map<String, String> build, Joins joins, List<Task> tasks, Map<String, Double> amounts,
+                List<WeightIn> weights, Optional<AngleReading> reading, Map<Quantity, Wanted> wanted,
+                Map<Quantity, Double> predicted, Map<Quantity, Double> uncertainty, double miss) {
 
         Club {
             build = Collections.unmodifiableMap(new TreeMap<>(build));
-            steps = List.copyOf(steps);
+            tasks = List.copyOf(tasks);
+            wanted = byQuantity(wanted);
             amounts = Collections.unmodifiableMap(new TreeMap<>(amounts));
             weights = List.copyOf(weights);
             predicted = byQuantity(predicted);
             uncertainty = byQuantity(uncertainty);
         }
 
-        private static Map<Quantity, Double> byQuantity(Map<Quantity, Double> values) {
-            Map<Quantity, Double> copy = new EnumMap<>(Quantity.class);
+        /** What to do, in bench words. */
+        List<String> steps() {
+            return tasks.stream().map(Task::words).toList();
+        }
+
+        private static <V> Map<Quantity, V> byQuantity(Map<Quantity, V> values) {
+            Map<Quantity, V> copy = new EnumMap<>(Quantity.class);
             copy.putAll(values);
             return Collections.unmodifiableMap(copy);
         }
@@ -92,8 +115,8 @@ record JobPlan(List<Club> clubs) {
                 double more = step.amounts().getOrDefault("weightG", step.amounts().getOrDefault("tipWeightG", 0.0));
                 step.parts().forEach(tag -> weights.add(new WeightIn(tag, Json.rounded(more))));
             }
-            return new Club(planned.name(), build(planned), joins(option), steps.stream().map(Step::words).toList(), amounts,
-                weights, planned.reading(), option.predicted(), option.uncertainty(), option.miss());
+            return new Club(planned.name(), build(planned), joins(option), steps.stream().map(Task::of).toList(), amounts,
+                weights, planned.reading(), planned.wanted(), option.predicted(), option.uncertainty(), option.miss());
         }
 
         private static Map<String, String> build(JobPlanning.PlannedClub planned) {

@@ -12,12 +12,18 @@ import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.AngleReading;
 import benchtwin.club.Grip;
+import benchtwin.club.Quantity;
+import benchtwin.club.Target;
+import benchtwin.club.Wanted;
+import benchtwin.match.ChangeAnswer;
 import benchtwin.match.Favourite;
 import benchtwin.match.Ranked;
+import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftPick;
-import benchtwin.match.ShaftRequest;
 import benchtwin.match.Way;
+import benchtwin.sets.ClubOfSet;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,9 +53,10 @@ public final class JobPlanning {
      * @param tapeLayers layers of tape under the grip afterwards, where that is said
      * @param reading    how its predicted angles are read, where that is said
      * @param inHand     parts that are the club's own already, by kind, and so need no promise
+     * @param wanted     what was wanted of it, with tolerances
      */
     public record PlannedClub(String name, Ranked option, Optional<Grip> grip, OptionalDouble tapeLayers,
-                              Optional<AngleReading> reading, Map<String, String> inHand) {
+                              Optional<AngleReading> reading, Map<String, String> inHand, Map<Quantity, Wanted> wanted) {
     }
 
     private JobPlanning() {
@@ -64,40 +71,47 @@ public final class JobPlanning {
      */
     public static PlannedClub twin(String name, Ranked option, Favourite favourite) {
         return new PlannedClub(name, option, Optional.empty(), OptionalDouble.of(favourite.tapeLayers()),
-            Optional.of(favourite.reading()), partsOf(favourite));
+            Optional.of(favourite.reading()), partsOf(favourite), favourite.target().wanted());
     }
 
     /**
      * A changed club's own parts: all it has but what is changed.
-     * @param name the club's tag
-     * @param way  the way chosen
-     * @param club the club as it is
+     * @param name   the club's tag
+     * @param way    the way chosen
+     * @param answer what it was chosen from
      * @return what is planned
      */
-    public static PlannedClub changed(String name, Way way, Favourite club) {
+    public static PlannedClub changed(String name, Way way, ChangeAnswer answer) {
+        Favourite club = answer.request().club();
         return new PlannedClub(name, way.option(), way.grip().filter(grip -> !club.grip().equals(Optional.of(grip))),
-            OptionalDouble.of(way.tapeLayers()), Optional.of(club.reading()), partsOf(club));
+            OptionalDouble.of(way.tapeLayers()), Optional.of(club.reading()), partsOf(club),
+            answer.target().wanted());
     }
 
     /**
      * A club built anew around a head with a shaft from the drawer.
-     * @param pick    the shaft chosen
-     * @param request what was asked
+     * @param pick   the shaft chosen
+     * @param answer what it was chosen from
      * @return what is planned
      */
-    public static PlannedClub reshafted(ShaftPick pick, ShaftRequest request) {
-        return new PlannedClub(request.club().name(), pick.option(), Optional.empty(), OptionalDouble.empty(),
-            Optional.of(request.club().reading()), partsOf(request.club()));
+    public static PlannedClub reshafted(ShaftPick pick, ShaftAnswer answer) {
+        Favourite club = answer.request().club();
+        Map<Quantity, Wanted> wanted = new EnumMap<>(Quantity.class);
+        wanted.putAll(answer.target().wanted());
+        wanted.computeIfPresent(Quantity.FREQUENCY, (frequency, one) ->
+            new Wanted(one.value() + pick.rungCpm(), one.tolerance(), one.weight()));
+        return new PlannedClub(club.name(), pick.option(), Optional.empty(), OptionalDouble.empty(), Optional.of(club.reading()),
+            partsOf(club), wanted);
     }
 
     /**
      * A club of a set, all of it from the stock.
-     * @param name   what the set calls it
-     * @param option its parts and plan
+     * @param club a club of it that is built
      * @return what is planned
      */
-    public static PlannedClub ofSet(String name, Ranked option) {
-        return new PlannedClub(name, option, Optional.empty(), OptionalDouble.empty(), Optional.empty(), Map.of());
+    public static PlannedClub ofSet(ClubOfSet club) {
+        return new PlannedClub(club.wanted().club(), club.build().orElseThrow(), Optional.empty(), OptionalDouble.empty(),
+            club.target().map(Target::reading), Map.of(), club.target().map(Target::wanted).orElse(Map.of()));
     }
 
     /** The parts a favourite has, by kind. */

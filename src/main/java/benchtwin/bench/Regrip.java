@@ -150,8 +150,9 @@ public final class Regrip {
     public static String promise(OpenBook book, Plan plan, Optional<String> due) throws BadInput {
         List<JobPlan.Club> clubs = plan.clubs().stream().filter(club -> club.fresh().isPresent()).map(club -> new JobPlan.Club(
             club.club(), Map.of("grip", club.fresh().get().tag()), new JobPlan.Joins(false, false, false),
-            List.of("Take the grip off, clean the butt, mount grip %s.".formatted(club.fresh().get().tag())), Map.of(), List.of(),
-            Optional.empty(), Map.of(), Map.of(), 0)).toList();
+            List.of(task(club.fresh().get(), plan)), Map.of(), List.of(), Optional.empty(), Map.of(),
+            club.swingAfter().isPresent() ? Map.of(Quantity.SWING_WEIGHT, club.swingAfter().getAsDouble()) : Map.of(), Map.of(), 0))
+            .toList();
         JobBook.Order order = new JobBook.Order(JobBook.What.CHANGE, Optional.of(plan.player()), Optional.empty(), due, "regrip");
         Map<String, String> facts = new java.util.TreeMap<>(JobBook.facts(order));
         return book.write("bag regrip", entry -> {
@@ -165,5 +166,11 @@ public final class Regrip {
             acts.plan(job, new JobPlan(clubs).facts(), needed);
             return job.tag();
         });
+    }
+
+    private static JobPlan.Task task(Grip grip, Plan plan) {
+        long mounted = plan.clubs().stream().filter(club -> club.fresh().isPresent()).count();
+        return new JobPlan.Task("Take the grip off, clean the butt, mount grip %s.".formatted(grip.tag()), "new grip",
+            Optional.of(StepKind.REGRIP), OptionalDouble.of(plan.minutes() / mounted));
     }
 }

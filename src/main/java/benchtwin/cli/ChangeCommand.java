@@ -87,7 +87,7 @@ final class ChangeCommand implements Callable<Integer> {
         if (job.isAsked()) {
             Way way = job.chosen(answer.change().ways());
             job.promise(stock, JobBook.What.CHANGE, Optional.of(club), Optional.empty(),
-                List.of(JobPlanning.changed(club, way, answer.change().request().club())),
+                List.of(JobPlanning.changed(club, way, answer.change())),
                 output.isJson() ? spec.commandLine().getErr() : out);
         }
         return answer.change().alreadySo() || !answer.change().ways().isEmpty() ? Main.DONE : Main.NOTHING_SUITABLE;

@@ -32,8 +32,8 @@ public final class Main implements Runnable {
     /** In the order the help lists them. */
     private static final List<Class<?>> COMMANDS = List.of(MatchCommand.class, PredictCommand.class, ShaftsCommand.class,
         ChangeCommand.class, SetCommand.class, BendCommand.class, RulesCommand.class, BagCommand.class, StockCommand.class,
-        PlayerCommand.class, ClubCommand.class, JobCommand.class, LabelCommand.class, GaugeCommand.class, NoteCommand.class, BookCommand.class,
-        HelpCommand.class);
+        PlayerCommand.class, ClubCommand.class, JobCommand.class, TicketCommand.class, LabelCommand.class, GaugeCommand.class,
+        NoteCommand.class, BookCommand.class, HelpCommand.class);
     private static final Pattern CHOICE = Pattern.compile("(expected one of )\\[([A-Z_, ]+)\\] \\(case-insensitive\\)");
 
     @Spec

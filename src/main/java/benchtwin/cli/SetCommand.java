@@ -190,7 +190,7 @@ final class SetCommand implements Callable<Integer> {
         Map<String, List<JobPlanning.PlannedClub>> built = new LinkedHashMap<>();
         for (PlayerSet set : plan.players()) {
             List<JobPlanning.PlannedClub> clubs = set.clubs().stream().filter(club -> club.build().isPresent())
-                .map(club -> JobPlanning.ofSet(club.wanted().club(), club.build().orElseThrow())).toList();
+                .map(JobPlanning::ofSet).toList();
             if (!clubs.isEmpty()) {
                 built.put(set.player(), clubs);
             }

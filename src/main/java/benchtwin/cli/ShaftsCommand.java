@@ -136,7 +136,7 @@ final class ShaftsCommand implements Callable<Integer> {
         }
         if (job.isAsked()) {
             job.promise(stock, JobBook.What.CHANGE, Optional.ofNullable(club), Optional.empty(),
-                List.of(JobPlanning.reshafted(job.chosen(answer.picks()), answer.request())),
+                List.of(JobPlanning.reshafted(job.chosen(answer.picks()), answer)),
                 output.isJson() ? spec.commandLine().getErr() : out);
         }
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;

@@ -142,6 +142,9 @@ final class Ranges {
             all(quantity + "_weight", 0, 1000, 0, 20);
         }
         all("priority", 1, 9, 1, 9);
+        all("temperature_c", -20, 150, 5, 45);
+        all("handling_min", 0.5, 20_160, 3, 4320);
+        all("full_cure_h", 0.01, 1000, 0.5, 336);
         all("frequency.slope", -500, 500, 0, 15);
         all("swing-weight.slope", -50, 50, -3, 3);
         all("butt-inertia.slope", -5000, 5000, -100, 100);

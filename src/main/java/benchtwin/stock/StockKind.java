@@ -94,7 +94,11 @@ public enum StockKind {
     /** Lines through sets, one a row. */
     LINES("lines", List.of("line"),
         need("line", "irons"), need("quantity", "frequency"), need("anchor_club", "7-iron"), need("anchor_value", "300"),
-        need("slope", "8"), need("per", "inch"));
+        need("slope", "8"), need("per", "inch")),
+    /** Cure times of the workshop's resins, one temperature a row, as the makers state them. */
+    RESINS("resins", List.of("resin", "temperature_c"),
+        need("resin", "slow"), need("temperature_c", "23"), need("handling_min", "240"), need("full_cure_h", "24"),
+        may("note", "from the leaflet"));
 
     private final String word;
     private final List<String> keyColumns;
@@ -165,7 +169,7 @@ public enum StockKind {
 
     /** Whether it says what the workshop has; else what is wished of it. */
     boolean isStock() {
-        return this != SET_TARGETS && this != LINES;
+        return this != SET_TARGETS && this != LINES && this != RESINS;
     }
 
     /** The column a header name stands for, canonical or in its other unit. */

@@ -5,6 +5,7 @@ import benchtwin.club.Head;
 import benchtwin.club.Inventory;
 import benchtwin.club.Line;
 import benchtwin.club.RecordedClub;
+import benchtwin.club.ResinTable;
 import benchtwin.club.SetTargets;
 import benchtwin.club.Shaft;
 import benchtwin.club.Sleeve;
@@ -36,6 +37,7 @@ final class StockReading {
     private Lot<FrequencyRow> frequencies;
     private List<RecordedClub> recordedClubs = List.of();
     private SetCheck sets;
+    private ResinCheck resins;
 
     StockReading(LotSource source) {
         this.source = source;
@@ -63,6 +65,7 @@ final class StockReading {
             cross.warn(clubs, settings);
         }
         readSets(whole);
+        resins = new ResinCheck(lot(StockKind.RESINS, ResinRow::read));
         if (whole) {
             refuseAlone(StockKind.FREQUENCIES, StockKind.SHAFTS, faults());
             refuseAlone(StockKind.SLEEVE_SETTINGS, StockKind.SLEEVES, warnings());
@@ -136,6 +139,11 @@ final class StockReading {
     /** The good rows of set-targets.csv and lines.csv. */
     SetTargets setTargets() {
         return sets.targets();
+    }
+
+    /** Resins of which every row is good. */
+    List<ResinTable> resins() {
+        return resins.tables();
     }
 
     private static <T> List<T> values(Lot<T> lot) {

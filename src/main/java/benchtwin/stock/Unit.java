@@ -15,6 +15,9 @@ enum Unit {
     TOLERATED_POINTS("_tol_points", "points"),
     POINTS("_points", "points above A0"),
     GRAMS("_g", "grams"),
+    CELSIUS("_c", "degrees Celsius"),
+    MINUTES("_min", "minutes"),
+    HOURS("_h", "hours"),
     NONE("", "a number");
 
     private static final Unit[] ALL = values();

@@ -100,5 +100,6 @@ public final class SampleWorkshop {
         CsvTable.of(frequencyRows).write(folder.resolve("frequencies.csv"));
         CsvTable.of(SetWishes.clubs()).write(folder.resolve("set-targets.csv"));
         CsvTable.of(SetWishes.lines()).write(folder.resolve("lines.csv"));
+        CsvTable.of(Resins.rows()).write(folder.resolve("resins.csv"));
     }
 }

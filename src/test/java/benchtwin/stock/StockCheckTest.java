@@ -69,7 +69,8 @@ class StockCheckTest {
             + "weights.csv (tag, port, mass_g, count); clubs.csv (tag, player, category, hand, measured_on, state); "
             + "sleeve-settings.csv (sleeve, setting, dloft_deg, dlie_deg, reading); frequencies.csv (tag, frequency_cpm); "
             + "set-targets.csv (player, club, category, hand); "
-            + "lines.csv (line, quantity, anchor_club, anchor_value, slope, per)");
+            + "lines.csv (line, quantity, anchor_club, anchor_value, slope, per); "
+            + "resins.csv (resin, temperature_c, handling_min, full_cure_h)");
     }
 
     @Test

@@ -79,7 +79,8 @@ final class Workshop {
             .row(StockKind.LINES, "line=irons", "quantity=frequency", "anchor_club=7-iron", "anchor_value=300", "slope=8",
                 "per=inch")
             .row(StockKind.LINES, "line=even", "quantity=swing-weight", "anchor_club=7-iron", "anchor_value=D2",
-                "slope=0", "per=club");
+                "slope=0", "per=club")
+            .row(StockKind.RESINS, "resin=slow", "temperature_c=20", "handling_min=480", "full_cure_h=30", "note=");
     }
 
     /** Adds a row of name=cell pairs; columns it lacks are blank. */
