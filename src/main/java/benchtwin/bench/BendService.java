@@ -15,6 +15,7 @@ import benchtwin.book.ThingKind;
 import benchtwin.club.Head;
 import benchtwin.club.Quantity;
 import benchtwin.club.QuantityText;
+import benchtwin.club.Wanted;
 import benchtwin.measure.Reading;
 import benchtwin.stock.MeasuredColumns;
 import benchtwin.stock.StockKind;
@@ -128,10 +129,10 @@ public final class BendService {
         BendJournal.Since since = journal.since(head.tag());
         Map<Quantity, Double> recorded = angles(head);
         recorded.putAll(since.readDeg());
-        Optional<Map<Quantity, Double>> planned = forJob.isPresent() && book.isPresent() ? planned(head, forJob.get()) : Optional.empty();
+        Optional<JobPlan.Club> planned = forJob.isPresent() && book.isPresent() ? planned(head, forJob.get()) : Optional.empty();
         List<BendJournal.Kept> own = kept.stream().filter(bend -> bend.head().equals(head.tag())).toList();
-        Map<Quantity, Double> target = target(head, recorded, wish, planned, own);
-        BendGoal goal = new BendGoal(head.angles().reading(), target, tolerances(target, wish));
+        Map<Quantity, Double> target = target(head, recorded, wish, planned.map(club -> wanted(head, club)), own);
+        BendGoal goal = new BendGoal(head.angles().reading(), target, tolerances(target, wish, planned));
         HoselLimits left = HoselLimits.of(head, lifeLimit);
         for (Map.Entry<BendDirection, Double> bent : since.bentDeg().entrySet()) {
             left = left.after(bent.getKey().tilt(bent.getValue()));
@@ -201,18 +202,17 @@ public final class BendService {
         return readings;
     }
 
-    /** What a job's plan wants of a head; empty when it does not bend it. */
-    private Optional<Map<Quantity, Double>> planned(Head head, String number) throws BadInput {
-        for (JobPlan.Club club : plan(book.orElseThrow(), number).clubs()) {
-            boolean same = club.reading().isEmpty() || club.reading().get() == head.angles().reading();
-            if (head.tag().equals(club.build().get("head")) && bends(club) && same) {
-                Map<Quantity, Double> wanted = new EnumMap<>(Quantity.class);
-                BendGoal.steered(head.angles().reading()).stream().filter(club.predicted()::containsKey)
-                    .forEach(quantity -> wanted.put(quantity, hundredths(club.predicted().get(quantity))));
-                return Optional.of(wanted);
-            }
-        }
-        return Optional.empty();
+    /** What a job's plan is for a head; empty when it does not bend it. */
+    private Optional<JobPlan.Club> planned(Head head, String number) throws BadInput {
+        return plan(book.orElseThrow(), number).clubs().stream().filter(club -> head.tag().equals(club.build().get("head")) && bends(club)
+            && (club.reading().isEmpty() || club.reading().get() == head.angles().reading())).findFirst();
+    }
+
+    private static Map<Quantity, Double> wanted(Head head, JobPlan.Club plan) {
+        Map<Quantity, Double> wanted = new EnumMap<>(Quantity.class);
+        BendGoal.steered(head.angles().reading()).stream().filter(plan.predicted()::containsKey)
+            .forEach(quantity -> wanted.put(quantity, hundredths(plan.predicted().get(quantity))));
+        return wanted;
     }
 
     private static Map<Quantity, Double> target(Head head, Map<Quantity, Double> recorded, Wish wish,
@@ -263,10 +263,11 @@ public final class BendService {
         return Math.rint(angle * 100) / 100;
     }
 
-    private static Map<Quantity, Double> tolerances(Map<Quantity, Double> target, Wish wish) {
+    /** As typed, as the plan has them, or as usual. */
+    private static Map<Quantity, Double> tolerances(Map<Quantity, Double> target, Wish wish, Optional<JobPlan.Club> planned) {
         Map<Quantity, Double> tolerances = new EnumMap<>(Quantity.class);
-        target.keySet().forEach(quantity -> tolerances.put(quantity,
-            wish.tolerance().getOrDefault(quantity, quantity.defaultTolerance())));
+        target.keySet().forEach(quantity -> tolerances.put(quantity, wish.tolerance().getOrDefault(quantity,
+            planned.map(club -> club.wanted().get(quantity)).map(Wanted::tolerance).orElse(quantity.defaultTolerance()))));
         return tolerances;
     }
 

@@ -69,7 +69,7 @@ final class DoneWork {
     /** The part that was planned, if it was the one used and the book knows it. */
     private Optional<Thing> planned(String slot, ThingKind kind) {
         String tag = plan.build().get(slot);
-        return tag.equals(facts.get(slot)) ? entry.thing(kind, tag) : Optional.empty();
+        return tag != null && tag.equals(facts.get(slot)) ? entry.thing(kind, tag) : Optional.empty();
     }
 
     /** The shaft that leaves takes its grip along, and its sleeve unless that was freed for the new one. */

@@ -16,6 +16,7 @@ import benchtwin.measure.PlainNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -118,7 +119,7 @@ public final class JobDone {
         new CameOff(entry, club, before, remarks).retire(result.oldCracked(), result.oldBroken());
     }
 
-    /** A set: each club is new, and read on its own afterwards. */
+    /** Several clubs: those of a set are new, those of a regrip are there already; each is read on its own afterwards. */
     private void several(State state, List<JobPlan.Club> clubs) throws BookProblem {
         if (!new Result(result.sitting(), Optional.empty(), result.facts(), result.state(), result.oldCracked(), result.oldBroken())
             .saysNothing()) {
@@ -126,20 +127,44 @@ public final class JobDone {
                 .formatted(job.name(), clubs.size()) + "club record");
         }
         List<String> tags = new ArrayList<>();
+        List<String> worked = new ArrayList<>();
         for (JobPlan.Club plan : clubs) {
+            Optional<Thing> kept = entry.thing(ThingKind.CLUB, plan.name()).filter(club -> plan.saysNoParts());
+            if (kept.isPresent()) {
+                Map<String, String> before = entry.state(kept.get()).facts();
+                JobPlan.Club whole = plan.keeping(before);
+                finish(kept.get(), whole, before, facts(whole, before, soundAgain(before)), List.of());
+                worked.add(kept.get().tag());
+                continue;
+            }
             Thing club = newClub(state, plan, "%s-%s".formatted(result.as().orElse("job" + job.tag()), plan.name()));
             tags.add(club.tag());
             finish(club, plan, Map.of(), facts(plan, Map.of(), ClubState.IN_PLAY.word()), List.of());
         }
-        remarks.add("New in the book, and not read yet: %s".formatted(String.join(", ", tags)));
+        if (!tags.isEmpty()) {
+            remarks.add("New in the book, and not read yet: %s".formatted(String.join(", ", tags)));
+        }
+        if (!worked.isEmpty()) {
+            unmeasured(String.join(", ", worked));
+        }
+    }
+
+    private void unmeasured(String clubs) {
+        remarks.add("%s %s handed over unmeasured; what the work moved is not known until it is read".formatted(clubs,
+            clubs.contains(", ") ? "were" : "was"));
     }
 
     private void built(State state, JobPlan.Club plan) throws BookProblem {
         Optional<Thing> club = existing(plan);
         if (club.isPresent()) {
             Map<String, String> before = entry.state(club.get()).facts();
-            Map<String, String> facts = facts(plan, before, soundAgain(before));
-            finish(club.get(), plan, before, facts, ClubBook.readings(entry, club.get(), result.sitting(), facts));
+            JobPlan.Club whole = plan.saysNoParts() ? plan.keeping(before) : plan;
+            Map<String, String> facts = facts(whole, before, soundAgain(before));
+            List<NewReading> readings = ClubBook.readings(entry, club.get(), result.sitting(), facts);
+            finish(club.get(), whole, before, facts, readings);
+            if (readings.isEmpty() && result.as().isEmpty()) {
+                unmeasured(club.get().name());
+            }
             new CameOff(entry, club.get(), before, remarks).retire(result.oldCracked(), result.oldBroken());
             return;
         }
@@ -159,8 +184,8 @@ public final class JobDone {
     private Optional<Thing> existing(JobPlan.Club plan) throws BookProblem {
         Optional<Thing> planned = entry.thing(ThingKind.CLUB, plan.name());
         Map<String, String> parts = planned.map(club -> entry.state(club).facts()).orElse(Map.of());
-        boolean keeps = List.of("head", "shaft").stream().anyMatch(part ->
-            plan.build().get(part).equals(parts.get(part)));
+        boolean keeps = planned.isPresent() && (plan.saysNoParts() || List.of("head", "shaft").stream().anyMatch(part ->
+            Objects.equals(plan.build().get(part), parts.get(part))));
         if (result.as().isEmpty()) {
             if (!keeps) {
                 throw new BookProblem("%s makes a new club; say its tag with --as TAG%s".formatted(job.name(), planned.isEmpty() ? ""
@@ -223,9 +248,6 @@ public final class JobDone {
         work.before(before);
         record(club, before, work.marked(facts, readings), readings);
         work.after(before, readings);
-        if (readings.isEmpty() && result.as().isEmpty()) {
-            remarks.add("%s was handed over unmeasured; what the work moved is not known until it is read".formatted(club.name()));
-        }
     }
 
     private Thing newClub(State state, JobPlan.Club plan, String tag) throws BookProblem {

@@ -98,6 +98,19 @@ record JobPlan(List<Club> clubs) {
             return tasks.stream().map(Task::words).toList();
         }
 
+        /** Whether it names neither head nor shaft, as the plan of a new grip: then it is for a club that keeps both. */
+        boolean saysNoParts() {
+            return !build.containsKey("head") && !build.containsKey("shaft");
+        }
+
+        /** The same with everything that it says nothing of as the club has it. */
+        Club keeping(Map<String, String> has) {
+            Map<String, String> whole = new TreeMap<>(build);
+            List.of("head", "shaft", "sleeve", "setting").stream().filter(has::containsKey)
+                .forEach(part -> whole.putIfAbsent(part, has.get(part)));
+            return new Club(name, whole, joins, tasks, amounts, weights, reading, wanted, predicted, uncertainty, miss);
+        }
+
         private static <V> Map<Quantity, V> byQuantity(Map<Quantity, V> values) {
             Map<Quantity, V> copy = new EnumMap<>(Quantity.class);
             copy.putAll(values);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -121,6 +122,27 @@ class BagCommandTest {
         Set<String> tags = new HashSet<>();
         array.forEach(one -> tags.add(one.path(field).asText()));
         return tags;
+    }
+
+    /** The grips go on, and every club keeps its head, shaft, sleeve and setting. */
+    @Test
+    void aPromisedRegripIsHandedOver() {
+        JsonNode plan = book.done("bag", "--player", QUILLBY, "--regrip", "Moss round", "--promise", "--json").json();
+        String job = plan.get("job").asText();
+        JsonNode before = book.done("club", "show", "QUILLBY-DR", "--json").json();
+        Typed done = book.done("job", "done", job);
+        assertThat(done.out()).contains("were handed over unmeasured");
+        for (JsonNode club : plan.get("clubs")) {
+            if (club.hasNonNull("gripThen")) {
+                assertThat(book.done("club", "show", club.get("club").asText()).out()).contains("grip " + club.get("gripThen").asText());
+            }
+        }
+        JsonNode after = book.done("club", "show", "QUILLBY-DR", "--json").json();
+        assertThat(before.findPath("head").asText()).startsWith("H-");
+        for (String part : List.of("head", "shaft", "sleeve", "setting")) {
+            assertThat(after.findPath(part)).as(part).isEqualTo(before.findPath(part));
+        }
+        assertThat(book.done("book", "check").out()).contains("all in order");
     }
 
     @Test
