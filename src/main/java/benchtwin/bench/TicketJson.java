@@ -64,6 +64,7 @@ public final class TicketJson {
         lines.forEach(line -> {
             ObjectNode node = array.addObject().put("what", line.what());
             line.now().ifPresent(now -> node.put("now", now));
+            line.comesTo().ifPresent(comesTo -> node.put("comesTo", comesTo));
             line.target().ifPresent(target -> node.put("target", target));
             line.tolerance().ifPresent(tolerance -> node.put("tolerance", tolerance));
         });

@@ -97,7 +97,7 @@ final class TicketParts {
     TicketLine headMass(JobPlan.Club plan) {
         Optional<Double> now = head(plan).flatMap(head -> number(head, "mass_g"));
         double more = IN_THE_HEAD.stream().mapToDouble(name -> plan.amounts().getOrDefault(name, 0.0)).sum();
-        return new TicketLine("head mass", now.map(TicketParts::grams), now.map(mass -> grams(mass + more)), Optional.empty());
+        return new TicketLine("head mass", now.map(TicketParts::grams), Optional.empty(), now.map(mass -> grams(mass + more)), Optional.empty());
     }
 
     private static String grams(double grams) {

@@ -30,7 +30,7 @@ final class TicketRows {
     }
 
     private static TicketLine line(JobPlan.Club club, Quantity quantity) {
-        return TicketSteps.wanted(club, quantity).map(wanted -> new TicketLine(heading(quantity), Optional.empty(),
+        return TicketSteps.wanted(club, quantity).map(wanted -> new TicketLine(heading(quantity), Optional.empty(), Optional.empty(),
             Optional.of(switch (quantity) {
                 case LENGTH -> LengthText.inchesAndSixteenths(wanted.value());
                 case SWING_WEIGHT -> QuantityText.value(quantity, wanted.value());

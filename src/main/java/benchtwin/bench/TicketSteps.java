@@ -79,7 +79,7 @@ final class TicketSteps {
         boolean bonds = has(StepKind.BOND);
         if (bonds) {
             put(Stage.PREPARE, "Take the old resin out, roughen the tip, clean tip and bore and let them dry. Mark how far it goes in.",
-                parts.insertion(plan).map(deep -> List.of(new TicketLine("goes in", Optional.empty(), Optional.of(deep), Optional.empty())))
+                parts.insertion(plan).map(deep -> List.of(new TicketLine("goes in", Optional.empty(), Optional.empty(), Optional.of(deep), Optional.empty())))
                     .orElse(List.of()));
             put(Stage.DRY_FIT, "Seat it on the bottom without resin; see that the shaft's markings stand right.",
                 lines(List.of(Quantity.LENGTH, Quantity.SWING_WEIGHT)));
@@ -162,9 +162,16 @@ final class TicketSteps {
 
     private Optional<TicketLine> line(Quantity quantity, Optional<String> now) {
         Optional<TicketLine> line = wanted(plan, quantity).map(wanted -> new TicketLine(QuantityText.name(quantity), now,
-            Optional.of(QuantityText.value(quantity, wanted.value())), Optional.of(QuantityText.size(quantity, wanted.tolerance()))));
+            comesTo(quantity, wanted), Optional.of(QuantityText.value(quantity, wanted.value())), Optional.of(QuantityText.size(quantity, wanted.tolerance()))));
         return line.or(() -> quantity.isAngle() ? Optional.empty()
-            : Optional.of(new TicketLine(QuantityText.name(quantity), now, Optional.empty(), Optional.empty())));
+            : Optional.of(new TicketLine(QuantityText.name(quantity), now, Optional.empty(), Optional.empty(),
+                Optional.empty())));
+    }
+
+    /** What the plan brings a quantity to, where that is out of tolerance: a change drags things along that nobody asked for. */
+    private Optional<String> comesTo(Quantity quantity, Wanted wanted) {
+        return Optional.ofNullable(plan.predicted().get(quantity)).filter(value -> Math.abs(value - wanted.value()) > wanted.tolerance())
+            .map(value -> QuantityText.value(quantity, value));
     }
 
     /** What a quantity should be: what was wanted, else what is expected, to the usual tolerance; empty when neither is known. */

@@ -108,8 +108,8 @@ final class TicketTimes {
     /** What is written down while it cures, with the times that were worked out. */
     List<TicketLine> cureLines() {
         TicketReady ready = ready();
-        return List.of(new TicketLine("handle from", Optional.empty(), ready.handling().map(WHEN::format), Optional.empty()),
-            new TicketLine("full cure", Optional.empty(), ready.handOver().map(WHEN::format), Optional.empty()));
+        return List.of(new TicketLine("handle from", Optional.empty(), Optional.empty(), ready.handling().map(WHEN::format), Optional.empty()),
+            new TicketLine("full cure", Optional.empty(), Optional.empty(), ready.handOver().map(WHEN::format), Optional.empty()));
     }
 
     private static double minutes(List<JobPlan.Task> some) {

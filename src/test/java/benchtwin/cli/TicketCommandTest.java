@@ -56,6 +56,19 @@ class TicketCommandTest {
         assertThat(ticket.get("sketch").asText()).contains("before", "after");
     }
 
+    /** Bounce goes along with the loft: the ticket says where it will be, beside where it should be. */
+    @Test
+    void whatThePlanDragsOutOfToleranceIsSaidBesideItsTarget() {
+        book.done("change --club LARKFIELD-7I loft=-0.8 --promise 1");
+        JsonNode ticket = book.json("ticket 2");
+        JsonNode steps = ticket.get("steps");
+        JsonNode last = steps.get(steps.size() - 1).get("lines");
+        JsonNode bounce = list(last).stream().filter(line -> line.get("what").asText().equals("bounce")).findFirst().orElseThrow();
+        assertThat(bounce.get("target").asText()).isEqualTo("4.40°");
+        assertThat(bounce.get("comesTo").asText()).isEqualTo("3.60°");
+        assertThat(list(last).stream().filter(line -> line.has("comesTo"))).hasSize(1);
+    }
+
     @Test
     void withoutWhatItTakesNoHandOverIsWorkedOut() {
         assertThat(ready("ticket 1")).isEqualTo("No resin table: follow the resin maker's sheet for handling and full cure. No hand-over "

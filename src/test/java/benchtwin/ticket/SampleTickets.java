@@ -26,7 +26,7 @@ final class SampleTickets {
     }
 
     static TicketLine line(String what, String target, String tolerance) {
-        return new TicketLine(what, Optional.empty(), some(target), some(tolerance));
+        return new TicketLine(what, Optional.empty(), Optional.empty(), some(target), some(tolerance));
     }
 
     /** A driver's twin, pulled, bent and bonded: the longest job of one club. */
@@ -41,7 +41,7 @@ final class SampleTickets {
                 List.of(Hazard.HOT_MELT.caution())),
             new TicketStep("Dry fit", "Seat it on the bottom without resin.", final7.subList(3, 5), List.of()),
             new TicketStep("Bend", "Bend lie 1.2° flat, face 0.6° open, then read.", List.of(
-                new TicketLine("lie", some("58.10°"), some("56.80°"), some("0.25°"))), List.of(Hazard.BEND.caution())),
+                new TicketLine("lie", some("58.10°"), Optional.empty(), some("56.80°"), some("0.25°"))), List.of(Hazard.BEND.caution())),
             new TicketStep("Glue", "Bond shaft %s into the head.".formatted(tag), List.of(TicketLine.of("glued at")),
                 List.of(Hazard.BOND.caution())),
             new TicketStep("Cure", "Leave it at rest.", List.of(TicketLine.of("handle from")), List.of()),
