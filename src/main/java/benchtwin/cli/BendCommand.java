@@ -76,11 +76,8 @@ final class BendCommand implements Callable<Integer> {
     private String although;
     @Option(names = "--readings", paramLabel = "FILE", order = 6, description = "take the lines from a file instead of the keyboard")
     private Path readings;
-    @Option(names = "--session", paramLabel = "FILE", order = 7, defaultValue = "bends.jsonl", description = "where bends are written "
-        + "when the stock is in files; default ${DEFAULT-VALUE}")
-    private Path session;
     @Mixin
-    private StockOptions stock;
+    private BendOptions bends;
     @Mixin
     private OutputOptions output;
 
@@ -88,13 +85,13 @@ final class BendCommand implements Callable<Integer> {
     public Integer call() throws BadInput {
         output.check();
         BendService.Wish wish = wish();
-        if (stock.isFromFiles() && job != null) {
+        if (bends.isFromFiles() && job != null) {
             throw new BadInput("jobs are in the book: leave out --job, or the files");
         }
         if (heads.isEmpty() && job == null) {
             throw new BadInput("which head? Give its tag, or a job with --job");
         }
-        BendService service = stock.isFromFiles() ? BendService.of(stock.load(), session) : BendService.of(stock.book());
+        BendService service = bends.service();
         List<String> tags = heads.isEmpty() ? service.headsOf(job) : heads;
         List<BendRun> runs = new ArrayList<>();
         List<BadInput> refused = new ArrayList<>();

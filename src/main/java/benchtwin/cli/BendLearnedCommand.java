@@ -3,13 +3,11 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.BendJson;
 import benchtwin.bench.BendService;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code benchtwin bend learned}. */
@@ -20,19 +18,15 @@ final class BendLearnedCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
-    @Option(names = "--session", paramLabel = "FILE", order = 7, defaultValue = "bends.jsonl",
-        description = "where bends are written when the stock is in files; default ${DEFAULT-VALUE}")
-    private Path session;
     @Mixin
-    private StockOptions stock;
+    private BendOptions bends;
     @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws BadInput {
         output.check();
-        BendService service = stock.isFromFiles() ? BendService.of(stock.load(), session) : BendService.of(stock.book());
-        List<BendService.Learned> learned = service.learned();
+        List<BendService.Learned> learned = bends.service().learned();
         if (output.isJson()) {
             spec.commandLine().getOut().println(BendJson.learned(learned));
         } else {

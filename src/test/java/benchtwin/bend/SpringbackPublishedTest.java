@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtwin.club.HeadMaterial;
+import benchtwin.samples.Norris;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,13 +12,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Springback against figures from outside. */
 class SpringbackPublishedTest {
 
-    /** NIST Statistical Reference Datasets, linear regression, "Norris"; typed from public test suites, which agree. */
-    private static final double[] NORRIS_X = {0.2, 337.4, 118.2, 884.6, 10.1, 226.5, 666.3, 996.3, 448.6, 777.0, 558.2, 0.4,
-        0.6, 775.5, 666.9, 338.0, 447.5, 11.6, 556.0, 228.1, 995.8, 887.6, 120.2, 0.3, 0.3, 556.8, 339.1, 887.2, 999.0, 779.0,
-        11.1, 118.3, 229.2, 669.1, 448.9, 0.5};
-    private static final double[] NORRIS_Y = {0.1, 338.8, 118.1, 888.0, 9.2, 228.1, 668.5, 998.5, 449.1, 778.9, 559.2, 0.3,
-        0.1, 778.1, 668.8, 339.3, 448.9, 10.8, 557.7, 228.3, 998.0, 888.8, 119.6, 0.3, 0.6, 557.6, 339.3, 888.0, 998.5, 778.9,
-        10.2, 117.6, 228.9, 668.4, 449.2, 0.2};
     /** Moves every value as far from 0 as a bend that got something is; a line's slope does not see it. */
     private static final double LIFTED = 1000;
     /** A prior so wide that it says nothing, but for the digits it costs: 1e6 squared against 1e-2 leaves eight. */
@@ -26,8 +20,8 @@ class SpringbackPublishedTest {
     @Test
     void norrisWithAPriorThatSaysNothing() {
         Springback known = Springback.of(WIDE);
-        for (int k = 0; k < NORRIS_X.length; k++) {
-            known = known.after(new BendTrial(NORRIS_X[k], NORRIS_Y[k] + LIFTED, 0.05, Working.LIVE));
+        for (int k = 0; k < Norris.X.length; k++) {
+            known = known.after(new BendTrial(Norris.X[k], Norris.Y[k] + LIFTED, 0.05, Working.LIVE));
         }
         assertThat(known.gain()).isCloseTo(1.00211681802045, within(1e-7));
         assertThat(-known.lossDeg() - LIFTED).isCloseTo(-0.262323073774029, within(1e-4));
