@@ -175,6 +175,14 @@ public class BookView {
     }
 
     /**
+     * The number of the last entry: while it stays the same, so does everything else.
+     * @return 0 for a book nothing was entered in
+     */
+    public final long lastEntry() {
+        return statements.first("SELECT coalesce(max(id), 0) FROM entry", row -> row.getLong(1)).orElseThrow();
+    }
+
+    /**
      * Every event of one kind.
      * @param kind what befell
      * @return in order of entry

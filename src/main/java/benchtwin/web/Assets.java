@@ -1,0 +1,40 @@
+package benchtwin.web;
+
+import io.javalin.config.RoutesConfig;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Map;
+
+/** Styles and scripts, all out of the program's own file. Only what is listed is served. */
+final class Assets implements Routes {
+
+    private record Asset(String resource, String type) {
+    }
+
+    private static final String SCRIPT = "text/javascript; charset=utf-8";
+    private static final Map<String, Asset> LISTED = Map.of(
+        "/bench.css", new Asset("/benchtwin/web/bench.css", "text/css; charset=utf-8"),
+        "/bench.js", new Asset("/benchtwin/web/bench.js", SCRIPT),
+        "/htmx.js", new Asset("/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js", SCRIPT));
+
+    @Override
+    public void add(RoutesConfig routes) {
+        LISTED.forEach((path, asset) -> {
+            byte[] bytes = read(asset.resource());
+            routes.get("/assets" + path, ctx -> ctx.contentType(asset.type()).header("Cache-Control", "max-age=3600").result(bytes));
+        });
+        routes.get("/favicon.ico", ctx -> ctx.status(204));
+    }
+
+    private static byte[] read(String resource) {
+        try (InputStream in = Assets.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException(resource + " is not in the program's file");
+            }
+            return in.readAllBytes();
+        } catch (IOException cannot) {
+            throw new UncheckedIOException(cannot);
+        }
+    }
+}

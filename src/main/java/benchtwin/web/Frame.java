@@ -1,0 +1,12 @@
+package benchtwin.web;
+
+/**
+ * What stands around every page.
+ * @param title   of the page
+ * @param section which entry of the navigation it belongs to
+ * @param token   goes back with every form, so that no other site can post one
+ * @param theme   light, dark, or empty for what the system prefers
+ * @param path    of this page
+ */
+public record Frame(String title, Section section, String token, String theme, String path) {
+}

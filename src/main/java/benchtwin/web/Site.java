@@ -1,0 +1,71 @@
+package benchtwin.web;
+
+import benchtwin.bench.OpenBook;
+import benchtwin.bench.StockMemory;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What every page shares: the book, the stock as it was last read, the templates. */
+final class Site {
+
+    /** Where the browser's own token is kept while a request is answered. */
+    static final String TOKEN = "token";
+    private static final String THEME = "theme";
+
+    private final OpenBook book;
+    private final StockMemory stock = new StockMemory();
+    private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Site.class.getClassLoader(),
+        Site.class.getPackageName());
+
+    Site(OpenBook book) {
+        this.book = book;
+    }
+
+    OpenBook book() {
+        return book;
+    }
+
+    StockMemory stock() {
+        return stock;
+    }
+
+    /**
+     * Answers with a page.
+     * @param ctx      the request
+     * @param template its file below {@code src/main/jte/web}, without ending
+     * @param title    of the page
+     * @param section  which entry of the navigation it belongs to
+     * @param values   the template's own
+     */
+    void page(Context ctx, String template, String title, Section section, Map<String, Object> values) {
+        Map<String, Object> all = new HashMap<>(values);
+        all.put("frame", frame(ctx, title, section));
+        ctx.html(filled(template, all));
+    }
+
+    /** Answers a script that asked for a part of a page with that part alone. */
+    void part(Context ctx, String template, Map<String, Object> values) {
+        ctx.html(filled(template, values));
+    }
+
+    private String filled(String template, Map<String, Object> values) {
+        StringOutput page = new StringOutput();
+        templates.render(template + ".jte", values, page);
+        return page.toString();
+    }
+
+    private static Frame frame(Context ctx, String title, Section section) {
+        String theme = ctx.cookie(THEME);
+        return new Frame(title, section, ctx.attribute(TOKEN), "dark".equals(theme) || "light".equals(theme) ? theme : "",
+            ctx.path());
+    }
+
+    /** Whether a script asks for a part of a page. */
+    static boolean wantsPart(Context ctx) {
+        return "true".equals(ctx.header("HX-Request")) && !"true".equals(ctx.header("HX-Boosted"));
+    }
+}

@@ -1,0 +1,12 @@
+// Saves a reload where a page has a live part. Every page works without it.
+"use strict";
+document.addEventListener("htmx:configRequest", function (event) {
+  event.detail.headers["X-Token"] = document.body.dataset.token;
+});
+// messages that say what was wrong are shown in place of the part that was asked for
+document.addEventListener("htmx:beforeSwap", function (event) {
+  if (event.detail.xhr.status >= 400 && event.detail.xhr.status < 500) {
+    event.detail.shouldSwap = true;
+    event.detail.isError = false;
+  }
+});
