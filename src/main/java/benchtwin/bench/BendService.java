@@ -8,6 +8,7 @@ import benchtwin.bend.HoselLimits;
 import benchtwin.bend.Springback;
 import benchtwin.bend.SpringbackPrior;
 import benchtwin.bend.Working;
+import benchtwin.book.KeptEvent;
 import benchtwin.book.Promise;
 import benchtwin.book.State;
 import benchtwin.book.Thing;
@@ -76,6 +77,28 @@ public final class BendService {
      */
     public static BendService of(OpenBook book) throws BadInput {
         return new BendService(Workshop.of(book, Optional.empty(), true), Optional.of(book), Optional.empty());
+    }
+
+    /**
+     * The same with the stock as it was read before.
+     * @param book  the book
+     * @param stock its stock, clubs as they measure now
+     * @return the service
+     */
+    public static BendService of(OpenBook book, Workshop stock) {
+        return new BendService(stock, Optional.of(book), Optional.empty());
+    }
+
+    /**
+     * The number of the last thing that befell a head: while it stays the same, nobody entered anything of it.
+     * @param book the book
+     * @param head the head's tag
+     * @return 0 when the book does not know the head
+     * @throws BadInput when the book cannot be read
+     */
+    public static long lastEvent(OpenBook book, String head) throws BadInput {
+        return book.read(view -> view.thing(ThingKind.HEAD, head).map(thing -> view.events(thing).stream().mapToLong(KeptEvent::id).max()
+            .orElse(0)).orElse(0L));
     }
 
     /**

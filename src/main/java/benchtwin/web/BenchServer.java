@@ -57,7 +57,7 @@ public final class BenchServer implements AutoCloseable {
         config.http.defaultContentType = "text/html; charset=utf-8";
         new Guard(site).add(config.routes);
         for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new StockPages(site), new ClubPages(site),
-            new MatchPages(site))) {
+            new MatchPages(site), new BendPages(site))) {
             routes.add(config.routes);
         }
         new Trouble(site).add(config.routes);

@@ -8,6 +8,8 @@ public enum Section {
     PLAYERS("Players", "/players"),
     /** The parts. */
     STOCK("Stock", "/stock"),
+    /** Bending. */
+    BEND("Bend", "/bend"),
     /** None of them. */
     NONE("", "");
 
