@@ -2,9 +2,8 @@ package benchtwin.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.samples.PastWorkshop;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -14,14 +13,11 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
-/** Commands typed at a book of one's own. The sample workshop's days are put three years back, before any clock's today. */
+/** Commands typed at a book of one's own. */
 final class AtTheBook {
 
-    private static Path workshop;
-    private static Path imported;
     private final Path book;
 
     private AtTheBook(Path book) {
@@ -36,39 +32,13 @@ final class AtTheBook {
     /** A book with the sample workshop in it. */
     static AtTheBook samples(Path folder) {
         Path file = folder.resolve("samples.book");
-        try {
-            Files.copy(imported(), file);
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
+        PastWorkshop.into(file);
         return new AtTheBook(file);
     }
 
-    private static synchronized Path imported() throws IOException {
-        if (imported == null) {
-            AtTheBook fresh = none(Files.createTempDirectory("benchtwin"));
-            Typed typed = fresh.words("stock", "import", workshop().toString());
-            assertThat(typed.status()).as(typed.err()).isZero();
-            assertThat(typed.out()).contains("726 rows: 726 new, 0 changed, 0 as before.");
-            imported = fresh.book;
-            imported.toFile().deleteOnExit();
-        }
-        return imported;
-    }
-
     /** The sample workshop's files. */
-    static synchronized Path workshop() throws IOException {
-        if (workshop == null) {
-            workshop = Files.createTempDirectory("benchtwin-samples");
-            try (Stream<Path> files = Files.list(Path.of(Typed.STOCK))) {
-                for (Path file : files.toList()) {
-                    Path copy = workshop.resolve(file.getFileName());
-                    Files.writeString(copy, Files.readString(file).replaceAll("\\b2026-", "2023-").replaceAll("\\b2025-", "2022-"));
-                    copy.toFile().deleteOnExit();
-                }
-            }
-        }
-        return workshop;
+    static Path workshop() {
+        return PastWorkshop.folder();
     }
 
     Path book() {
