@@ -52,6 +52,7 @@ class PackageMapTest {
         Map.entry("org.jdbi..", Set.of("book")),
         Map.entry("org.flywaydb..", Set.of("book")),
         Map.entry("io.javalin..", Set.of("web")),
+        Map.entry("org.eclipse.jetty..", Set.of("web")),
         Map.entry("picocli..", Set.of("cli")),
         Map.entry("org.sqlite..", Set.of("book")),
         Map.entry("com.fasterxml.jackson..", Set.of("bench", "book")),

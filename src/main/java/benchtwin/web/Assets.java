@@ -12,6 +12,7 @@ final class Assets implements Routes {
     private record Asset(String resource, String type) {
     }
 
+    private static final String FOLDER = "/assets";
     private static final String SCRIPT = "text/javascript; charset=utf-8";
     private static final Map<String, Asset> LISTED = Map.of(
         "/bench.css", new Asset("/benchtwin/web/bench.css", "text/css; charset=utf-8"),
@@ -22,9 +23,14 @@ final class Assets implements Routes {
     public void add(RoutesConfig routes) {
         LISTED.forEach((path, asset) -> {
             byte[] bytes = read(asset.resource());
-            routes.get("/assets" + path, ctx -> ctx.contentType(asset.type()).header("Cache-Control", "max-age=3600").result(bytes));
+            routes.get(FOLDER + path, ctx -> ctx.contentType(asset.type()).header("Cache-Control", "max-age=3600").result(bytes));
         });
         routes.get("/favicon.ico", ctx -> ctx.status(204));
+    }
+
+    /** Whether one of them lies under this path. */
+    static boolean isListed(String path) {
+        return path.startsWith(FOLDER) && LISTED.containsKey(path.substring(FOLDER.length()));
     }
 
     private static byte[] read(String resource) {

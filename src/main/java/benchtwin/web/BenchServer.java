@@ -4,18 +4,12 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.OpenBook;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.SizeUnit;
 import io.javalin.util.JavalinBindException;
+import java.time.Clock;
 import java.util.List;
 
 /** The pages, served. */
 public final class BenchServer implements AutoCloseable {
-
-    /** Only programs on this machine can reach it. */
-    static final String LOOPBACK = "127.0.0.1";
-    /** No form is longer, bytes; a season's list of shafts is two megabytes. */
-    private static final long MOST_UPLOAD_MB = 16;
-    private static final long MOST_FORM = 256 * 1024;
 
     private final Javalin server;
 
@@ -24,15 +18,32 @@ public final class BenchServer implements AutoCloseable {
     }
 
     /**
-     * Starts the pages of a book on the loopback address.
+     * Starts the pages of a book on the loopback address, for programs on this machine alone.
      * @param book the workshop's book
      * @param port the port; 0 for any that is free
      * @return the running server
      * @throws BadInput when the port is taken
      */
     public static BenchServer start(OpenBook book, int port) throws BadInput {
+        return start(book, port, Access.here());
+    }
+
+    /**
+     * Starts the pages of a book.
+     * @param book   the workshop's book
+     * @param port   the port; 0 for any that is free
+     * @param access who may reach them
+     * @return the running server
+     * @throws BadInput when the port is taken
+     */
+    public static BenchServer start(OpenBook book, int port, Access access) throws BadInput {
+        return start(book, port, access, Clock.systemUTC(), List.of());
+    }
+
+    /** The same by another clock and with more routes, for tests. */
+    static BenchServer start(OpenBook book, int port, Access access, Clock clock, List<Routes> more) throws BadInput {
         Site site = new Site(book);
-        Javalin server = Javalin.create(config -> configure(config, site, port));
+        Javalin server = Javalin.create(config -> configure(config, site, new Listening(access, port), new Door(access, clock), clock, more));
         try {
             server.start();
         } catch (JavalinBindException taken) {
@@ -41,25 +52,21 @@ public final class BenchServer implements AutoCloseable {
         return new BenchServer(server);
     }
 
-    private static void configure(JavalinConfig config, Site site, int port) {
+    private static void configure(JavalinConfig config, Site site, Listening listening, Door door, Clock clock, List<Routes> more) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
-        config.jetty.host = LOOPBACK;
-        config.jetty.port = port;
-        config.jetty.modifyHttpConfiguration(http -> {
-            http.setSendServerVersion(false);
-            http.setSendDateHeader(false);
-        });
-        config.jetty.multipartConfig.maxFileSize(MOST_UPLOAD_MB, SizeUnit.MB);
-        config.jetty.multipartConfig.maxTotalRequestSize(2 * MOST_UPLOAD_MB, SizeUnit.MB);
-        config.http.maxRequestSize = MOST_FORM;
+        listening.configure(config.jetty);
+        config.http.maxRequestSize = BodyLimit.FORM;
+        config.http.prefer405over404 = true;
         config.http.defaultContentType = "text/html; charset=utf-8";
-        new Guard(site).add(config.routes);
+        new Guard(listening.access(), door).add(config.routes);
+        new SignInPages(site, listening.access(), door, clock).add(config.routes);
         for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new StockPages(site), new ClubPages(site),
             new MatchPages(site), new BendPages(site))) {
             routes.add(config.routes);
         }
+        more.forEach(routes -> routes.add(config.routes));
         new Trouble(site).add(config.routes);
     }
 

@@ -7,6 +7,7 @@ package benchtwin.web;
  * @param token   goes back with every form, so that no other site can post one
  * @param theme   light, dark, or empty for what the system prefers
  * @param path    of this page
+ * @param standing how the browser stands to the pages; a stranger's has no ways to others
  */
-public record Frame(String title, Section section, String token, String theme, String path) {
+public record Frame(String title, Section section, String token, String theme, String path, Standing standing) {
 }

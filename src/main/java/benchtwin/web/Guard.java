@@ -2,31 +2,34 @@ package benchtwin.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.SecureRandom;
-import java.util.Base64;
+import io.javalin.http.HttpStatus;
 import java.util.Set;
 
 /**
- * Keeps strangers out. Every request must name this machine as its host (or a page elsewhere could reach the pages by a name of its
- * own that it points here); every post must bring the token of the browser's own cookie; every answer says what a page may load.
+ * Every request passes here first, in this order: what the answer may load and that it is not kept; a name that is ours; a method there
+ * is; a browser that is known; one that may come in; and for what changes something a form of our own, no larger than forms are.
  */
 final class Guard implements Routes {
 
     /** Everything comes from here, nothing is written into a page: no inline script, no inline style. */
     static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
         + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
-    private static final String COOKIE = "benchtwin";
     private static final String FIELD = "token";
     private static final Set<String> READING = Set.of("GET", "HEAD");
-    private static final int TOKEN_BYTES = 32;
+    private static final String CHANGING = "POST";
+    /** What somebody sees who has not given the passphrase: nothing of the book. */
+    private static final Set<String> OPEN = Set.of(SignInPages.PATH, "/theme", "/favicon.ico");
+    private static final int NOT_ALLOWED = 405;
+    private static final int ELSEWHERE = 421;
+    private static final int FORBIDDEN = 403;
+    private static final int SIGN_IN = 401;
 
-    private final SecureRandom random = new SecureRandom();
+    private final HostCheck hosts;
+    private final Door door;
 
-    Guard(Site site) {
+    Guard(Access access, Door door) {
+        hosts = new HostCheck(access);
+        this.door = door;
     }
 
     @Override
@@ -35,50 +38,44 @@ final class Guard implements Routes {
     }
 
     private void check(Context ctx) {
-        ctx.header("Content-Security-Policy", POLICY);
-        ctx.header("X-Content-Type-Options", "nosniff");
-        ctx.header("Referrer-Policy", "same-origin");
-        ctx.header("Cross-Origin-Opener-Policy", "same-origin");
-        ctx.header("Cross-Origin-Resource-Policy", "same-origin");
-        if (!isHere(ctx.header("Host"))) {
-            throw new Refused(421, "This page is not served under that name.");
+        SafeHeaders.all((name, value) -> ctx.header(name, value));
+        if (!hosts.isOurs(ctx.header("Host"), ctx.req().getLocalAddr())) {
+            throw new Refused(ELSEWHERE, "This page is not served under that name. If it is a name of this machine, start the pages with --host NAME.");
         }
-        String cookie = ctx.cookie(COOKIE);
-        boolean known = cookie != null && cookie.length() >= TOKEN_BYTES;
-        if (!READING.contains(ctx.method().name()) && !(known && same(cookie, sent(ctx)))) {
-            throw new Refused(403, "This form did not come from these pages, or it was open too long. Go back, reload, and send it again.");
+        String method = ctx.req().getMethod();
+        boolean changing = CHANGING.equals(method);
+        if (!changing && !READING.contains(method)) {
+            ctx.header("Allow", "GET, HEAD, POST");
+            throw new Refused(NOT_ALLOWED, "Nothing here answers to that.");
         }
-        if (!known) {
-            cookie = fresh();
-            Cookie own = new Cookie(COOKIE, cookie);
-            own.setHttpOnly(true);
-            own.setSameSite(SameSite.STRICT);
-            own.setPath("/");
-            ctx.cookie(own);
+        boolean known = door.recognise(ctx);
+        if (door.standing(ctx) == Standing.STRANGER && !OPEN.contains(ctx.path()) && !Assets.isListed(ctx.path())) {
+            toSignIn(ctx, changing);
+            return;
         }
-        ctx.attribute(Site.TOKEN, cookie);
+        if (changing) {
+            BodyLimit.check(ctx);
+            if (!known || !door.isOwnForm(sent(ctx), ctx)) {
+                throw new Refused(FORBIDDEN, "This form did not come from these pages, or it was open too long. Go back, reload, and send it again.");
+            }
+        }
+    }
+
+    private static void toSignIn(Context ctx, boolean changing) {
+        String query = ctx.queryString() == null ? "" : "?" + ctx.queryString();
+        String signIn = SignInPages.PATH + "?next=" + FindPages.encoded(changing ? "/" : ctx.path() + query);
+        if (Site.wantsPart(ctx)) {
+            ctx.header("HX-Redirect", SignInPages.PATH);
+        } else if (!changing) {
+            ctx.redirect(signIn, HttpStatus.SEE_OTHER);
+            ctx.skipRemainingHandlers();
+            return;
+        }
+        throw new Refused(SIGN_IN, "Sign in first. Nothing was changed.");
     }
 
     private static String sent(Context ctx) {
         String header = ctx.header("X-Token");
         return header != null ? header : ctx.formParam(FIELD);
-    }
-
-    private static boolean same(String a, String b) {
-        return b != null && MessageDigest.isEqual(a.getBytes(StandardCharsets.UTF_8), b.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private String fresh() {
-        byte[] bytes = new byte[TOKEN_BYTES];
-        random.nextBytes(bytes);
-        return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-    }
-
-    private static boolean isHere(String host) {
-        if (host == null) {
-            return false;
-        }
-        String name = host.replaceFirst(":\\d+$", "");
-        return name.equals("localhost") || name.equals(BenchServer.LOOPBACK) || name.equals("[::1]");
     }
 }

@@ -14,6 +14,8 @@ final class Site {
 
     /** Where the browser's own token is kept while a request is answered. */
     static final String TOKEN = "token";
+    /** Where it is kept how the browser stands to the pages. */
+    static final String STANDING = "standing";
     private static final String THEME = "theme";
 
     private final OpenBook book;
@@ -60,8 +62,9 @@ final class Site {
 
     private static Frame frame(Context ctx, String title, Section section) {
         String theme = ctx.cookie(THEME);
+        Standing standing = ctx.attribute(STANDING);
         return new Frame(title, section, ctx.attribute(TOKEN), "dark".equals(theme) || "light".equals(theme) ? theme : "",
-            ctx.path());
+            ctx.path(), standing == null ? Standing.STRANGER : standing);
     }
 
     /** Whether a script asks for a part of a page. */

@@ -38,11 +38,6 @@ final class TodayPages implements Routes {
         theme.setSameSite(SameSite.STRICT);
         theme.setMaxAge(A_YEAR_S);
         ctx.cookie(theme);
-        ctx.redirect(ownPath(form.text("back").orElse("/")));
-    }
-
-    /** Only ever back to one of these pages. */
-    static String ownPath(String path) {
-        return path.startsWith("/") && !path.startsWith("//") && !path.contains("\\") && !path.contains("\n") ? path : "/";
+        ctx.redirect(OwnPath.of(form.text("back").orElse("/")));
     }
 }

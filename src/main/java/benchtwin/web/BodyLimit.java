@@ -1,0 +1,45 @@
+package benchtwin.web;
+
+import io.javalin.http.Context;
+
+/** What is sent to the pages is a form, and no larger than forms are. Looked at before anything of it is read. */
+final class BodyLimit {
+
+    /** No form without a file is longer, bytes; ours. */
+    static final int FORM = 256 * 1024;
+    /** No file is larger, MB; a season's list of shafts has two. Ours. */
+    static final int FILE_MB = 16;
+    private static final long MB = 1024L * 1024;
+    private static final String PLAIN = "application/x-www-form-urlencoded";
+    private static final String WITH_FILE = "multipart/form-data";
+    private static final int NO_LENGTH = 411;
+    private static final int TOO_LARGE = 413;
+    private static final int NO_FORM = 415;
+
+    private BodyLimit() {
+    }
+
+    static void check(Context ctx) {
+        long length = ctx.req().getContentLengthLong();
+        if (length < 0) {
+            throw new Refused(NO_LENGTH, "What was sent does not say how long it is.");
+        }
+        if (length == 0) {
+            return;
+        }
+        String type = String.valueOf(ctx.req().getContentType()).split(";")[0].strip();
+        if (type.equalsIgnoreCase(PLAIN)) {
+            allow(length, FORM, "256 kB");
+        } else if (type.equalsIgnoreCase(WITH_FILE)) {
+            allow(length, FILE_MB * MB + FORM, FILE_MB + " MB");
+        } else {
+            throw new Refused(NO_FORM, "What was sent is not a form.");
+        }
+    }
+
+    private static void allow(long length, long most, String words) {
+        if (length > most) {
+            throw new Refused(TOO_LARGE, "What was sent is larger than %s. Nothing of it was read.".formatted(words));
+        }
+    }
+}
