@@ -18,6 +18,7 @@ import benchtwin.club.Word;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -148,6 +149,24 @@ public final class JobBook {
         if (order.player().isPresent()) {
             facts.put("player", PlayerBook.orNew(entry, order.player().get()).tag());
         }
+    }
+
+    /**
+     * How long there is until something is due.
+     * @param book where the clock is
+     * @param due  a day, which lasts until midnight, or a day and an hour
+     * @return minutes from now
+     * @throws BadInput when it is no day, or is over
+     */
+    public static double minutesUntil(OpenBook book, String due) throws BadInput {
+        String text = due(due);
+        LocalDateTime end = text.contains("T") ? LocalDateTime.parse(text) : LocalDate.parse(text).plusDays(1).atStartOfDay();
+        LocalDateTime now = LocalDateTime.ofInstant(book.book().clock().instant(), book.zone()).truncatedTo(ChronoUnit.MINUTES);
+        double minutes = now.until(end, ChronoUnit.MINUTES);
+        if (minutes <= 0) {
+            throw new BadInput("%s is over: it is %s now".formatted(text.replace('T', ' '), now.toString().replace('T', ' ')));
+        }
+        return minutes;
     }
 
     /** A day, or a day and an hour, as the book keeps it. */

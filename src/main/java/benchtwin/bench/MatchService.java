@@ -28,6 +28,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Finds the twin of a recorded club, or of a target written out. */
 public final class MatchService {
@@ -44,9 +46,10 @@ public final class MatchService {
      * @param shop             workshop settings
      * @param mostReadyMinutes minutes until the club is due
      * @param readings         what heads screwed on were read at, by tag; those are ranked by what they measured
+     * @param without          tags of heads and shafts that are left out, in any case
      */
     public record Wish(Keep keep, boolean otherModels, int top, Tolerances tolerances, ShopSettings shop,
-                       OptionalDouble mostReadyMinutes, Map<String, Map<Quantity, Double>> readings) {
+                       OptionalDouble mostReadyMinutes, Map<String, Map<Quantity, Double>> readings, Set<String> without) {
     }
 
     /**
@@ -123,8 +126,25 @@ public final class MatchService {
         for (String tag : wish.readings().keySet()) {
             workshop.head(tag);
         }
-        MatchAnswer answer = Match.run(new MatchRequest(favourite, workshop.inventory(), wish.keep(),
+        Set<String> leftOut = leftOut(workshop, favourite, wish);
+        MatchAnswer answer = Match.run(new MatchRequest(favourite, workshop.inventory().without(leftOut), wish.keep(),
             wish.otherModels(), Math.max(wish.top(), wish.readings().size()), wish.shop(), wish.mostReadyMinutes()));
+        answer = leftOut.isEmpty() ? answer : answer.alsoRuledOut("left out by hand", leftOut.size());
         return wish.readings().isEmpty() ? answer : Reranking.byReadings(answer, wish.readings());
+    }
+
+    /** The tags as the stock writes them; a part the twin keeps cannot be left out. */
+    private static Set<String> leftOut(Workshop workshop, Favourite favourite, Wish wish) throws BadInput {
+        Set<String> tags = new TreeSet<>();
+        for (String typed : wish.without()) {
+            String tag = workshop.headOrShaft(typed);
+            boolean kept = wish.keep() == Keep.SHAFT && favourite.shaft().map(Shaft::tag).equals(Optional.of(tag))
+                || wish.keep() == Keep.HEAD && favourite.head().map(Head::tag).equals(Optional.of(tag));
+            if (kept) {
+                throw new BadInput("%s is what the twin keeps and cannot be left out".formatted(tag));
+            }
+            tags.add(tag);
+        }
+        return tags;
     }
 }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The stock as read from files, with what was odd about them.
@@ -152,6 +153,12 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      */
     public Sleeve sleeve(String name) throws BadInput {
         return find("sleeve", name, inventory::sleeve, inventory.sleeves().stream().map(Sleeve::name).toList());
+    }
+
+    /** The tag of a head or a shaft as the stock writes it. */
+    String headOrShaft(String typed) throws BadInput {
+        List<String> tags = Stream.concat(inventory.heads().stream().map(Head::tag), inventory.shafts().stream().map(Shaft::tag)).toList();
+        return find("head or shaft", typed, tag -> Optional.of(tag).filter(tags::contains), tags);
     }
 
     private static <T> T find(String kind, String tag, Function<String, Optional<T>> find, List<String> tags)

@@ -4,6 +4,7 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.BagGrid;
 import benchtwin.bench.BagJson;
 import benchtwin.bench.OpenBook;
+import benchtwin.bench.QuantityList;
 import benchtwin.bench.Regrip;
 import benchtwin.bench.Sitting;
 import benchtwin.match.ShopSettings;

@@ -4,6 +4,7 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.BendJson;
 import benchtwin.bench.BendRun;
 import benchtwin.bench.BendService;
+import benchtwin.bench.QuantityList;
 import benchtwin.bend.Working;
 import benchtwin.club.Quantity;
 import java.io.BufferedReader;

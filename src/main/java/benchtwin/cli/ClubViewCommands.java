@@ -5,6 +5,7 @@ import benchtwin.bench.ClubHistory;
 import benchtwin.bench.ClubJson;
 import benchtwin.bench.ClubViews;
 import benchtwin.bench.Pictures;
+import benchtwin.bench.QuantityList;
 import benchtwin.club.Timeline;
 import benchtwin.match.Tolerances;
 import java.nio.file.Path;

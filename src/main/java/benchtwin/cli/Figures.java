@@ -1,5 +1,6 @@
 package benchtwin.cli;
 
+import benchtwin.bench.OptionWords;
 import benchtwin.club.Quantity;
 import benchtwin.club.QuantityText;
 import benchtwin.measure.LengthText;
@@ -9,7 +10,6 @@ import java.util.Locale;
 /** Numbers as a bench reads them. */
 final class Figures {
 
-    private static final double MINUTES_AN_HOUR = 60;
     private static final double SIXTEENTHS = 16;
     /** In sixteenths: less than what rounding leaves, far less than a step. */
     private static final double HARDLY_OFF = 0.01;
@@ -49,16 +49,11 @@ final class Figures {
 
     /** Minutes, in hours where that reads better: {@code 23 min}, {@code 24 h 18 min}. */
     static String time(double minutes) {
-        long whole = Math.round(minutes);
-        if (whole < 2 * MINUTES_AN_HOUR) {
-            return whole + "\u00a0min";
-        }
-        long rest = whole % (long) MINUTES_AN_HOUR;
-        return whole / (long) MINUTES_AN_HOUR + "\u00a0h" + (rest == 0 ? "" : "\u00a0" + rest + "\u00a0min");
+        return OptionWords.time(minutes);
     }
 
     static String chance(double chance) {
-        return fixed(chance, 2);
+        return OptionWords.chance(chance);
     }
 
     /** A name for a narrow column: at most seven letters. */

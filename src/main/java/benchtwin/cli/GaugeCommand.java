@@ -5,6 +5,7 @@ import benchtwin.bench.GaugeBook;
 import benchtwin.bench.GaugeCheck;
 import benchtwin.bench.GaugeJson;
 import benchtwin.bench.OpenBook;
+import benchtwin.bench.QuantityList;
 import benchtwin.club.Quantity;
 import java.util.List;
 import java.util.Locale;

@@ -6,6 +6,7 @@ import benchtwin.bench.JobBook;
 import benchtwin.bench.JobPlanning;
 import benchtwin.bench.MatchJson;
 import benchtwin.bench.MatchService;
+import benchtwin.bench.QuantityList;
 import benchtwin.bench.Workshop;
 import benchtwin.club.AngleReading;
 import benchtwin.club.Category;
@@ -23,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,6 +75,9 @@ final class MatchCommand implements Callable<Integer> {
         description = "what a head read once it was screwed on, such as H-12:loft=9.3,lie=58.4; may be repeated; those "
             + "heads are ranked by it")
     private List<String> readings = List.of();
+    @Option(names = "--without", paramLabel = "TAGS", split = ",", order = 29,
+        description = "heads or shafts that are left out, such as H-12,S-4")
+    private List<String> without = List.of();
     @Option(names = "--target", paramLabel = "LIST", order = 30,
         description = "a target written out instead of --club, such as loft=9.5,lie=58,length=45 1/4,swing-weight=D3")
     private String target;
@@ -155,7 +160,7 @@ final class MatchCommand implements Callable<Integer> {
         }
         return new MatchService.Wish(keep, otherModels, top, tolerances.of(QuantityList.OF_CLUBS,
             stock.preferred(club)), shop.settings(), due(),
-            read);
+            read, without.stream().map(String::strip).collect(Collectors.toSet()));
     }
 
     private OptionalDouble due() throws BadInput {

@@ -2,10 +2,10 @@ package benchtwin.cli;
 
 import benchtwin.bench.BuildIdentity;
 import benchtwin.bench.Cautions;
+import benchtwin.bench.OptionWords;
 import benchtwin.bench.WhyNext;
 import benchtwin.club.Quantity;
 import benchtwin.club.Wanted;
-import benchtwin.match.FirstTimeRight;
 import benchtwin.match.MatchAnswer;
 import benchtwin.match.Ranked;
 import java.util.List;
@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 /** The answer to a match as a bench sheet: what is asked, what we have, what to do, how sure we are. */
 final class MatchPage {
 
-    private static final String ALL = "all";
     private static final String INDENT = "   ";
     private static final int NAME_WIDTH = 18;
 
@@ -60,10 +59,7 @@ final class MatchPage {
             answer.favourite().player().map(p -> " (" + p + ")").orElse(""),
             answer.favourite().hand().word() + "-handed", answer.favourite().category().word(),
             answer.favourite().number().map(n -> " " + n).orElse(""), kept);
-        page.wrapped("", "Wanted: " + answer.favourite().target().wanted().entrySet().stream()
-            .filter(e -> e.getValue().weight() > 0)
-            .map(e -> Figures.name(e.getKey()) + " " + Figures.value(e.getKey(), e.getValue().value()))
-            .collect(Collectors.joining(", ")) + " (angles read " + answer.favourite().target().reading().word() + ").");
+        page.wrapped("", OptionWords.wanted(answer));
         answer.notes().forEach(note -> page.wrapped("Note: ", note + "."));
     }
 
@@ -75,9 +71,7 @@ final class MatchPage {
         }
         if (!answer.hasSuitable()) {
             page.blank();
-            Ranked first = answer.results().get(0);
-            page.wrapped("", "Nothing in stock is inside tolerance; the nearest misses " + first.outOfTolerance().stream()
-                .map(q -> Figures.name(q) + " by " + beyond(first, q)).collect(Collectors.joining(" and ")) + ".");
+            page.wrapped("", OptionWords.nothingInside(answer));
         } else if (answer.isToTry()) {
             page.blank();
             List<String> tags = answer.results().stream().limit(3).map(this::name).toList();
@@ -87,50 +81,23 @@ final class MatchPage {
         }
     }
 
-    /** How far past its tolerance a quantity is. */
-    private String beyond(Ranked option, Quantity quantity) {
-        double off = option.difference().get(quantity);
-        double tolerance = answer.favourite().target().of(quantity).orElseThrow().tolerance();
-        return Figures.difference(quantity, Math.abs(off) - tolerance).replace("+", "");
-    }
-
     private String name(Ranked option) {
-        return switch (answer.keep()) {
-            case SHAFT -> option.head().tag();
-            case HEAD, BOTH -> option.shaft().tag();
-            case NONE -> option.head().tag() + " with " + option.shaft().tag();
-        };
+        return OptionWords.name(answer.keep(), option);
     }
 
     private String place(Ranked option) {
-        String head = option.head().keeping().place().orElse("place not recorded");
-        String shaft = option.shaft().keeping().place().orElse("place not recorded");
-        return switch (answer.keep()) {
-            case SHAFT -> head;
-            case HEAD, BOTH -> shaft;
-            case NONE -> head + " and " + shaft;
-        };
+        return OptionWords.place(answer.keep(), option);
     }
 
     private void option(Ranked option, String mark) {
         page.line("%-2s %s   %s   miss %.2f tol   ready in %s", mark, name(option), place(option), option.miss(),
             Figures.time(option.plan().readyMinutes()));
-        if (!option.outOfTolerance().isEmpty()) {
-            page.wrapped(INDENT + "Out of tolerance: ", option.outOfTolerance().stream()
-                .map(q -> Figures.name(q) + " " + Figures.difference(q, option.difference().get(q)))
-                .collect(Collectors.joining(", ")));
-        }
+        OptionWords.outOfTolerance(option).ifPresent(out -> page.wrapped(INDENT + "Out of tolerance: ", out));
         StepLines.print(page, INDENT, option.plan());
         strips(option);
-        chances(option.firstTimeRight());
-        if (!option.defaultsUsed().isEmpty()) {
-            page.wrapped(INDENT, "Rests on a default: " + String.join("; ", option.defaultsUsed())
-                + ". Measure it to be surer.");
-        }
-        if (!option.tiedWith().isEmpty()) {
-            page.wrapped(INDENT, "A tie with " + String.join(", ", option.tiedWith())
-                + ": what was measured cannot tell them apart.");
-        }
+        page.wrapped(INDENT, OptionWords.firstTimeRight(option.firstTimeRight()));
+        OptionWords.defaults(option).ifPresent(line -> page.wrapped(INDENT, line));
+        OptionWords.tie(option).ifPresent(line -> page.wrapped(INDENT, line));
         RulesLines.print(page, INDENT, option.rulesWarnings());
     }
 
@@ -150,15 +117,6 @@ final class MatchPage {
                 ToleranceStrip.of(entry.getValue().deviation(predicted), option.uncertainty().get(quantity) / tolerance),
                 Figures.difference(quantity, option.difference().get(quantity)));
         }
-    }
-
-    private void chances(FirstTimeRight chance) {
-        String groups = chance.byGroup().entrySet().stream()
-            .map(e -> e.getKey() + " " + Figures.chance(e.getValue())).collect(Collectors.joining(", "));
-        page.wrapped(INDENT, "Right the first time: %s, swing weight aside, which a last touch of tape sets (%s). These gauges allow %s at best.%s".formatted(
-            Figures.chance(chance.all()), groups, Figures.chance(chance.best().get(ALL)),
-            chance.measureNext().map(next -> " To be surer, %s: %s.".formatted(next.what(),
-                Figures.chance(next.raisesTo()))).orElse("")));
     }
 
     private void whyTable() {
@@ -188,16 +146,7 @@ final class MatchPage {
 
     private void footer(List<String> remarks) {
         page.blank();
-        String what = switch (answer.keep()) {
-            case SHAFT -> "heads";
-            case HEAD, BOTH -> "shafts";
-            case NONE -> "pairs";
-        };
-        page.wrapped("", "Considered %d %s%s.%s%s".formatted(answer.considered(), what, answer.proven()
-                ? "; proven: no plan a person can set costs less" : "; not proven",
-            answer.ruledOut().isEmpty() ? "" : " Ruled out: " + answer.ruledOut().entrySet().stream()
-                .map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")) + ".",
-            answer.pastLimit() == 0 ? "" : " %d would need a bend past the limit.".formatted(answer.pastLimit())));
+        page.wrapped("", OptionWords.considered(answer));
         RulesLines.whoDecides(page, Stream.concat(answer.results().stream(),
             answer.belowTheLine().stream().map(MatchAnswer.Below::option)));
         Cautions.of(answer).forEach(caution -> page.wrapped("Caution: ", caution));

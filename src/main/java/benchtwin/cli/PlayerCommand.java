@@ -3,6 +3,7 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.PlayerBook;
 import benchtwin.bench.PlayerJson;
+import benchtwin.bench.QuantityList;
 import benchtwin.club.Hand;
 import benchtwin.club.QuantityText;
 import java.util.List;

@@ -1,11 +1,12 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
-import benchtwin.bench.Pictures;
 import benchtwin.bench.JobBook;
 import benchtwin.bench.JobPlanning;
+import benchtwin.bench.Pictures;
 import benchtwin.bench.ProfileJson;
 import benchtwin.bench.ProfileService;
+import benchtwin.bench.QuantityList;
 import benchtwin.bench.ShaftsJson;
 import benchtwin.bench.ShaftsService;
 import benchtwin.bench.Workshop;

@@ -2,14 +2,14 @@ package benchtwin.cli;
 
 import benchtwin.bench.BuildIdentity;
 import benchtwin.bench.Cautions;
+import benchtwin.bench.OptionWords;
+import benchtwin.bench.ShaftsWords;
 import benchtwin.club.Quantity;
 import benchtwin.club.Wanted;
 import benchtwin.match.MatchAnswer;
-import benchtwin.match.Pick;
 import benchtwin.match.Ranked;
 import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftPick;
-import benchtwin.measure.LengthText;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Locale;
@@ -42,7 +42,7 @@ final class ShaftsPage {
             table();
             details();
         }
-        answer.emptyRungs().forEach(rung -> page.line("No shaft is left for the rung at %s cpm.", signed(rung)));
+        answer.emptyRungs().forEach(rung -> page.line("No shaft is left for the rung at %s cpm.", ShaftsWords.rung(rung)));
         if (why && !answer.picks().isEmpty()) {
             WhyTable.print(page, answer.target(), answer.picks().stream().map(ShaftPick::option).toList(),
                 option -> option.shaft().tag(), NAME_WIDTH);
@@ -52,29 +52,10 @@ final class ShaftsPage {
     }
 
     private void header() {
-        boolean carried = answer.reference().isPresent();
-        page.line("Shafts for head %s (%s%s), %s", answer.request().head().tag(), answer.request().head().category().word(),
-            answer.request().head().number().map(n -> " " + n).orElse(""),
-            carried ? "as stiff there as " + answer.request().club().shaft().orElseThrow().tag() + " is in "
-                + answer.request().club().name() : "for a target written out");
-        String over = answer.readOverGrip() ? "over the grip" : "on the bare butt";
-        String clamped = (LengthText.inchesAndSixteenths(answer.clampMm()) + " in in the clamp).").replace(' ', Page.NO_BREAK);
-        page.wrapped("", "Wanted: " + answer.target().wanted().entrySet().stream()
-            .map(e -> Figures.name(e.getKey()) + " " + Figures.value(e.getKey(), e.getValue().value()))
-            .collect(Collectors.joining(", ")) + " (frequency %s, %s".formatted(over, clamped));
-        Wanted old = answer.request().club().target().of(Quantity.FREQUENCY).orElse(null);
-        if (carried && old != null && !answer.request().written().containsKey(Quantity.FREQUENCY)) {
-            String moved = Figures.difference(Quantity.FREQUENCY,
-                answer.target().of(Quantity.FREQUENCY).orElseThrow().value() - old.value());
-            page.wrapped("", "That is what the old shaft would measure in this build: it reads %s in %s%s.".formatted(
-                Figures.value(Quantity.FREQUENCY, old.value()), answer.request().club().name(),
-                moved.equals("0") ? ", and here the same" : ", and head, insertion, grip and length move it by " + moved));
-        }
-        if (answer.headWork().isEmpty()) {
-            page.line("The head is taken as it is.");
-        } else {
-            page.wrapped("", "On the head, for every one of them: " + String.join(" ", answer.headWork()));
-        }
+        page.line("%s", ShaftsWords.title(answer));
+        page.wrapped("", ShaftsWords.wanted(answer));
+        ShaftsWords.carried(answer).ifPresent(line -> page.wrapped("", line));
+        page.wrapped("", ShaftsWords.headWork(answer));
         answer.notes().forEach(note -> page.wrapped("Note: ", note + "."));
         if (!answer.picks().isEmpty() && !answer.hasSuitable()) {
             page.blank();
@@ -83,7 +64,7 @@ final class ShaftsPage {
     }
 
     private boolean isLadder() {
-        return answer.request().picking().pick() == Pick.LADDER;
+        return ShaftsWords.isLadder(answer);
     }
 
     private void table() {
@@ -96,7 +77,7 @@ final class ShaftsPage {
             double cpm = option.predicted().get(Quantity.FREQUENCY);
             double u = option.uncertainty().get(Quantity.FREQUENCY);
             page.line("%-5s %-9s %-7s %-6s %-12s %s %-6s %-5s %-6s %-5s %s",
-                isLadder() ? signed(pick.rungCpm()) : Integer.toString(option.rank()), option.shaft().tag(),
+                isLadder() ? ShaftsWords.rung(pick.rungCpm()) : Integer.toString(option.rank()), option.shaft().tag(),
                 Figures.trim(pick.tipTrimMm()), pick.buttCutMm() == 0 ? "·" : Figures.millimetres(pick.buttCutMm()),
                 Figures.fixed(cpm, 1) + " ±" + Figures.fixed(u, 1),
                 ToleranceStrip.of((cpm - wanted.value() - pick.rungCpm()) / wanted.tolerance(), u / wanted.tolerance()),
@@ -138,11 +119,7 @@ final class ShaftsPage {
                 Figures.time(option.plan().readyMinutes()), pick.rawCpm().isEmpty() ? ""
                     : " As it lies %s cpm raw.".formatted(Figures.fixed(pick.rawCpm().getAsDouble(), 1))));
             String indent = " ".repeat(lead.length());
-            if (!option.outOfTolerance().isEmpty()) {
-                page.wrapped(indent, "Out of tolerance: " + option.outOfTolerance().stream()
-                    .map(q -> Figures.name(q) + " " + Figures.difference(q, option.difference().get(q)))
-                    .collect(Collectors.joining(", ")) + ".");
-            }
+            OptionWords.outOfTolerance(option).ifPresent(out -> page.wrapped(indent, "Out of tolerance: " + out + "."));
             pick.marks().forEach(mark -> page.wrapped(indent, capital(mark) + "."));
             RulesLines.print(page, indent, option.rulesWarnings());
             if (why) {
@@ -186,10 +163,7 @@ final class ShaftsPage {
 
     private void footer(List<String> remarks) {
         page.blank();
-        page.wrapped("", "Considered %s, every tip trim of each.%s".formatted(
-            answer.considered() == 1 ? "1 shaft" : answer.considered() + " shafts",
-            answer.ruledOut().isEmpty() ? "" : " Ruled out: " + answer.ruledOut().entrySet().stream()
-                .map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")) + "."));
+        page.wrapped("", ShaftsWords.considered(answer));
         if (answer.ruledOut().keySet().stream().anyMatch(reason -> reason.contains("its clamp"))) {
             page.wrapped("", "--assume-clamp 5 takes readings whose clamp was never recorded as read in 5 in, and marks them.");
         }
@@ -197,10 +171,5 @@ final class ShaftsPage {
         Cautions.of(answer).forEach(caution -> page.wrapped("Caution: ", caution));
         remarks.forEach(remark -> page.wrapped("Files: ", remark));
         page.line("benchtwin %s", BuildIdentity.text());
-    }
-
-    private static String signed(double cpm) {
-        String text = Figures.fixed(Math.abs(cpm), cpm == Math.rint(cpm) ? 0 : 1);
-        return cpm == 0 ? "0" : (cpm < 0 ? "−" : "+") + text;
     }
 }

@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.QuantityList;
 import benchtwin.bench.Sitting;
 import benchtwin.club.AngleReading;
 import benchtwin.club.LengthMethod;

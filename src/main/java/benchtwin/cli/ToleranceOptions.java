@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.QuantityList;
 import benchtwin.club.Quantity;
 import benchtwin.match.Tolerances;
 import java.util.EnumMap;

@@ -101,7 +101,8 @@ final class Explanation {
             plan.cost(), Math.sqrt(missSquared), plan.cost() - missSquared,
             FirstTimeRightOdds.of(this.judged, judged.predicted(), judged.contributions()), comparison.outOfTolerance(),
             defaults(judged), List.copyOf(ties),
-            EquipmentRules.warnings(plan.candidate().head(), predicted, uncertainty));
+            EquipmentRules.warnings(plan.candidate().head(), predicted, uncertainty),
+            new Workings(twin, plan, judged.predicted(), judged.contributions()));
     }
 
     private List<String> defaults(Judged judged) {

@@ -1,6 +1,7 @@
 package benchtwin.match;
 
 import benchtwin.club.Quantity;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -53,6 +54,18 @@ public record MatchAnswer(Favourite favourite, Keep keep, List<Ranked> results, 
      */
     public boolean isToTry() {
         return results.size() > 1 && results.stream().limit(3).allMatch(r -> r.plan().isUndoneFreely());
+    }
+
+    /**
+     * The same with more ruled out.
+     * @param reason why
+     * @param count  how many parts
+     * @return a copy
+     */
+    public MatchAnswer alsoRuledOut(String reason, int count) {
+        Map<String, Integer> all = new LinkedHashMap<>(ruledOut);
+        all.merge(reason, count, Integer::sum);
+        return new MatchAnswer(favourite, keep, results, belowTheLine, all, considered, pastLimit, proven, notes, carried);
     }
 
     MatchAnswer withResults(List<Ranked> others) {

@@ -28,12 +28,14 @@ import java.util.Optional;
  * @param defaultsUsed   defaults that a targeted quantity feels by a twentieth of its tolerance or more
  * @param tiedWith       tags of heads or shafts it ties with
  * @param rulesWarnings  equipment limits the finished club would cross or come too close to, a sentence each
+ * @param workings       what the prediction rests on
  */
 public record Ranked(int rank, Head head, Shaft shaft, Optional<Sleeve> sleeve, Optional<String> setting, Plan plan,
                      Map<Quantity, Double> predicted, Map<Quantity, Double> uncertainty,
                      Map<Quantity, Double> difference, Map<Quantity, Double> terms, double cost, double miss,
                      double effort, FirstTimeRight firstTimeRight, List<Quantity> outOfTolerance,
-                     List<String> defaultsUsed, List<String> tiedWith, List<String> rulesWarnings) {
+                     List<String> defaultsUsed, List<String> tiedWith, List<String> rulesWarnings,
+                     Workings workings) {
 
     /**
      * Whether every targeted quantity is predicted inside its tolerance.
@@ -45,13 +47,14 @@ public record Ranked(int rank, Head head, Shaft shaft, Optional<Sleeve> sleeve, 
 
     Ranked withRank(int newRank) {
         return new Ranked(newRank, head, shaft, sleeve, setting, plan, predicted, uncertainty, difference, terms, cost,
-            miss, effort, firstTimeRight, outOfTolerance, defaultsUsed, tiedWith, rulesWarnings);
+            miss, effort, firstTimeRight, outOfTolerance, defaultsUsed, tiedWith, rulesWarnings, workings);
     }
 
     /** The same option with what it measured in place of what was predicted; readings tie with nobody. */
     Ranked measured(Map<Quantity, Double> values, Map<Quantity, Double> differences, Map<Quantity, Double> newTerms,
                     double newMiss, List<Quantity> out) {
         return new Ranked(rank, head, shaft, sleeve, setting, plan, values, uncertainty, differences, newTerms,
-            newMiss * newMiss + effort, newMiss, effort, firstTimeRight, out, defaultsUsed, List.of(), rulesWarnings);
+            newMiss * newMiss + effort, newMiss, effort, firstTimeRight, out, defaultsUsed, List.of(), rulesWarnings,
+            workings);
     }
 }

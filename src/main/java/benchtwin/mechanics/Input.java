@@ -55,5 +55,22 @@ public enum Input {
     /** Mass of the adhesive, g. */
     ADHESIVE_G,
     /** Mass of the ferrule, g. */
-    FERRULE_G
+    FERRULE_G;
+
+    /**
+     * The unit its value is in, as a screen writes it.
+     * @return for instance {@code mm}; empty for a ratio
+     */
+    public String unit() {
+        if (name().endsWith("_G_CM2")) {
+            return "g·cm²";
+        }
+        return switch (name().substring(name().lastIndexOf('_') + 1)) {
+            case "DEG" -> "°";
+            case "MM" -> "mm";
+            case "G" -> "g";
+            case "CPM" -> "cpm";
+            default -> "";
+        };
+    }
 }

@@ -10,7 +10,7 @@ class BelowTheLineTest {
 
     private static Ranked option(int rank, double cost) {
         return new Ranked(rank, null, null, null, null, null, null, null, null, null, cost, 0, 0, null, List.of(), List.of(),
-            List.of(), List.of());
+            List.of(), List.of(), null);
     }
 
     @Test

@@ -101,7 +101,7 @@ public final class BookMeasure {
     }
 
     private static MatchService.Wish wish(Keep keep) {
-        return new MatchService.Wish(keep, false, 5, Tolerances.DEFAULT, ShopSettings.DEFAULT, OptionalDouble.empty(), Map.of());
+        return new MatchService.Wish(keep, false, 5, Tolerances.DEFAULT, ShopSettings.DEFAULT, OptionalDouble.empty(), Map.of(), Set.of());
     }
 
     private void measure(String name, int runs, Task task) throws Exception {

@@ -140,6 +140,6 @@ class SeasonBookTest {
     }
 
     private static MatchService.Wish wish(Keep keep) {
-        return new MatchService.Wish(keep, false, 5, Tolerances.DEFAULT, ShopSettings.DEFAULT, OptionalDouble.empty(), Map.of());
+        return new MatchService.Wish(keep, false, 5, Tolerances.DEFAULT, ShopSettings.DEFAULT, OptionalDouble.empty(), Map.of(), Set.of());
     }
 }

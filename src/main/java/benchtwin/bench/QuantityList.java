@@ -1,8 +1,7 @@
-package benchtwin.cli;
+package benchtwin.bench;
 
-import benchtwin.bench.BadInput;
-import benchtwin.bench.ChangeService;
 import benchtwin.club.Quantity;
+import benchtwin.club.QuantityText;
 import benchtwin.match.ShaftRequest;
 import benchtwin.measure.LengthText;
 import benchtwin.measure.SwingWeightText;
@@ -13,13 +12,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
-/** Reads lists such as {@code loft=0.25,lie=0.3,length=1/16} from an option. */
-final class QuantityList {
+/** Reads lists such as {@code loft=0.25,lie=0.3,length=1/16}, typed in an option or in a field of a page. */
+public final class QuantityList {
 
     /** What a club is asked for. */
-    static final QuantityList OF_CLUBS = new QuantityList(Quantity.targetable(), Map.of("mass", Quantity.TOTAL_MASS));
+    public static final QuantityList OF_CLUBS = new QuantityList(Quantity.targetable(), Map.of("mass", Quantity.TOTAL_MASS));
     /** What a shaft is asked for. */
-    static final QuantityList OF_SHAFTS = new QuantityList(ShaftRequest.QUALITIES,
+    public static final QuantityList OF_SHAFTS = new QuantityList(ShaftRequest.QUALITIES,
         Map.of("mass", Quantity.SHAFT_MASS, "balance", Quantity.SHAFT_BALANCE));
 
     /** What a change asks for. */
@@ -34,30 +33,48 @@ final class QuantityList {
         this.alsoCalled = alsoCalled;
     }
 
-    /** Reads values: lengths in inches (or mm with their unit), swing weight as {@code D2.4} or points. */
-    Map<Quantity, Double> values(String option, String text) throws BadInput {
+    /**
+     * Reads values: lengths in inches (or mm with their unit), swing weight as {@code D2.4} or points.
+     * @param option what they were typed in
+     * @param text   the list; null for none
+     * @return by quantity, lengths in mm
+     * @throws BadInput when it cannot be read
+     */
+    public Map<Quantity, Double> values(String option, String text) throws BadInput {
         return parse(option, text, true, true);
     }
 
-    /** Reads tolerances, above 0: a length's in inches or mm, a swing weight's in points. */
-    Map<Quantity, Double> tolerances(String option, String text) throws BadInput {
+    /**
+     * Reads tolerances, above 0: a length's in inches or mm, a swing weight's in points.
+     * @param option what they were typed in
+     * @param text   the list; null for none
+     * @return by quantity, lengths in mm
+     * @throws BadInput when it cannot be read
+     */
+    public Map<Quantity, Double> tolerances(String option, String text) throws BadInput {
         Map<Quantity, Double> values = parse(option, text, true, false);
         for (Map.Entry<Quantity, Double> entry : values.entrySet()) {
             if (!(entry.getValue() > 0)) {
                 throw new BadInput("%s: a tolerance of %s for %s is not above 0".formatted(option,
-                    Figures.fixed(entry.getValue(), 2), Figures.name(entry.getKey())));
+                    String.format(Locale.ROOT, "%.2f", entry.getValue()), QuantityText.name(entry.getKey())));
             }
         }
         return values;
     }
 
-    /** Reads weights, 0 or more. */
-    Map<Quantity, Double> weights(String option, String text) throws BadInput {
+    /**
+     * Reads weights, 0 or more.
+     * @param option what they were typed in
+     * @param text   the list; null for none
+     * @return by quantity
+     * @throws BadInput when it cannot be read
+     */
+    public Map<Quantity, Double> weights(String option, String text) throws BadInput {
         Map<Quantity, Double> values = parse(option, text, false, false);
         for (Map.Entry<Quantity, Double> entry : values.entrySet()) {
             if (!(entry.getValue() >= 0)) {
                 throw new BadInput("%s: a weight of %s for %s is below 0".formatted(option,
-                    Figures.fixed(entry.getValue(), 2), Figures.name(entry.getKey())));
+                    String.format(Locale.ROOT, "%.2f", entry.getValue()), QuantityText.name(entry.getKey())));
             }
         }
         return values;
@@ -79,10 +96,10 @@ final class QuantityList {
             OptionalDouble value = value(quantity, pair[1].strip(), lengths, letters);
             if (value.isEmpty() || !Double.isFinite(value.getAsDouble())) {
                 throw new BadInput("%s: \"%s\" is not a value for %s; expected %s".formatted(option, pair[1].strip(),
-                    Figures.name(quantity), expected(quantity, lengths, letters)));
+                    QuantityText.name(quantity), expected(quantity, lengths, letters)));
             }
             if (values.put(quantity, value.getAsDouble()) != null) {
-                throw new BadInput("%s names %s twice".formatted(option, Figures.name(quantity)));
+                throw new BadInput("%s names %s twice".formatted(option, QuantityText.name(quantity)));
             }
         }
         return values;
@@ -90,7 +107,7 @@ final class QuantityList {
 
     /** The quantity a word names. */
     Quantity quantity(String option, String word) throws BadInput {
-        String plain = word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
+        String plain = plain(word);
         for (Quantity quantity : known) {
             if (quantity.word().equals(plain)) {
                 return quantity;
@@ -109,6 +126,16 @@ final class QuantityList {
     private String called(Quantity quantity) {
         return alsoCalled.entrySet().stream().filter(e -> e.getValue() == quantity && quantity.word().endsWith(e.getKey()))
             .map(Map.Entry::getKey).findFirst().orElse(quantity.word());
+    }
+
+    /** Whether it names a quantity of this list. */
+    boolean knows(String word) {
+        String plain = plain(word);
+        return known.stream().anyMatch(quantity -> quantity.word().equals(plain)) || alsoCalled.containsKey(plain);
+    }
+
+    private static String plain(String word) {
+        return word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
     }
 
     static OptionalDouble value(Quantity quantity, String text, boolean lengths, boolean letters) {

@@ -1,0 +1,101 @@
+package benchtwin.bench;
+
+import benchtwin.club.AngleReading;
+import benchtwin.club.Quantity;
+import java.util.List;
+
+/**
+ * How a quantity is computed, in words, with the marks of {@code docs/handbook.md}.
+ * @param name    what the formula is called
+ * @param text    what it says
+ * @param sources where each piece comes from: the piece and its mark, {@code published}, {@code common practice}, {@code memory},
+ *                {@code geometry} or {@code ours}
+ * @param section of the handbook
+ */
+public record Formula(String name, String text, List<String> sources, String section) {
+
+    /** How uncertainties go through. */
+    public static final Formula UNCERTAINTY = new Formula("Uncertainty to first order",
+        "u² is the sum of (what one standard uncertainty of each thing moves)². What old club and new build share is moved in both at "
+            + "once.", List.of("published: JCGM 100:2008, 5.1 and 5.2"), "7");
+    /** How far off an option is. */
+    public static final Formula MISS = new Formula("Miss and cost",
+        "miss² is the weighted mean of (difference / tolerance)²; cost is miss² and effort; the least cost stands first.",
+        List.of("ours: the miss and the weights", "memory: effort of a minute, a permanent step, a degree of tilt, a gram"), "7");
+    /** The chance of first time right. */
+    public static final Formula CHANCE = new Formula("Chance of reading inside tolerance",
+        "The probability that a normal density with the prediction's covariance, and that of the readings that will judge the club, gives "
+            + "inside every tolerance at once.",
+        List.of("published: JCGM 106:2012, conformance probability", "published: Genz, J. Comput. Graph. Stat. 1 (1992) 141"), "7");
+    /** How long work takes. */
+    public static final Formula READY = new Formula("Time until ready",
+        "Bench minutes of every step, and the longest cure or drying time once.", List.of("memory: minutes of a step, cure, drying"), "10");
+
+    public Formula {
+        sources = List.copyOf(sources);
+    }
+
+    /**
+     * The formula of a quantity.
+     * @param quantity which
+     * @param reading  how the angles are read
+     * @param overGrip whether a frequency is read over the grip
+     * @return name, words, sources
+     */
+    static Formula of(Quantity quantity, AngleReading reading, boolean overGrip) {
+        return switch (quantity) {
+            case LOFT -> loft(reading);
+            case LIE -> new Formula("Lie after a tilt of the hosel", reading.isWood()
+                ? "The angle between the tilted shaft axis and the ground."
+                : "The angle of the tilted shaft axis in the upright plane, leading edge square.", List.of("geometry"), "4");
+            case FACE -> new Formula("Face angle after a tilt of the hosel",
+                "The angle as read, less the turn that points the tilted shaft at the player again.", List.of("geometry"), "4");
+            case BOUNCE -> new Formula("Bounce after a tilt of the hosel", "The bounce as read, and the turn of the loft, one for one.",
+                List.of("common practice: one for one", "geometry: the turn"), "4");
+            case LENGTH -> new Formula("Playing length along the axis",
+                "Cap, extension, cut shaft from butt to tip, bottom of the bore to the ground; a bend moves the ground point.",
+                List.of("geometry", "memory: bend point, cap where it was not measured"), "3");
+            case RULES_LENGTH -> new Formula("Length by the 60-degree procedure",
+                "The playing length less what the plane at 60° takes off at the sole.",
+                List.of("published: procedure for the measurement of club length, rev. 1.1, 2007", "memory: sole centre and radius"), "3");
+            case SWING_WEIGHT -> new Formula("Swing weight", "Points = (moment about 14 in from the butt, in oz·in, less 161.0) / 1.75; the moment is "
+                + "the sum of every part's mass times its distance.", List.of("common practice: the scale", "published: NIST SP 811, the units"), "5");
+            case MOMENT_12_INCH -> new Formula("Moment about 12 in", "The sum of every part's mass times its distance from 12 in.",
+                List.of("common practice", "published: NIST SP 811, the units"), "5");
+            case TOTAL_MASS -> new Formula("Total mass", "The sum of every part's mass.", List.of("geometry"), "5");
+            case BALANCE_POINT -> new Formula("Balance point", "The sum of mass times distance from the cap, over the mass.",
+                List.of("geometry"), "5");
+            case BUTT_INERTIA -> new Formula("Moment of inertia about the butt",
+                "The sum of mass times distance squared, the shaft's own, the head's transverse inertia.", List.of("geometry"), "5");
+            case FREQUENCY -> frequency(overGrip);
+            case TORQUE -> new Formula("Torque of the trimmed shaft",
+                "The torque as read, scaled by the twist of what is left from clamp to tip.", List.of("ours: torsion follows bending"), "6");
+            case SHAFT_MASS -> new Formula("Mass of the trimmed shaft", "The density fitted to mass and balance point, over what is left.",
+                List.of("ours: density grows evenly along the shaft"), "5");
+            case SHAFT_BALANCE -> new Formula("Balance point of the trimmed shaft",
+                "From the density fitted to mass and balance point, over what is left.",
+                List.of("ours: density grows evenly along the shaft"), "5");
+            case OFFSET -> new Formula("Offset after a bend", "The offset as recorded, less bend point times the sine of the turn.",
+                List.of("geometry", "memory: bend point"), "4");
+        };
+    }
+
+    private static Formula loft(AngleReading reading) {
+        return switch (reading) {
+            case SOLED -> new Formula("Soled loft", "The loft as read on the flat sole; a tilt of the hosel leaves it.", List.of("geometry"), "4");
+            case SQUARE -> new Formula("Loft with the face square",
+                "The face normal turned about the shaft axis until the face points at the target.", List.of("geometry"), "1");
+            case EDGE -> new Formula("Loft after a tilt of the hosel", "The loft as read, and the turn of the leading edge held square.",
+                List.of("geometry"), "4");
+        };
+    }
+
+    private static Formula frequency(boolean overGrip) {
+        List<String> always = List.of("published: Thomson, Theory of Vibration with Applications, app. D, the beam",
+            "memory: stiffness goes with the diameter cubed");
+        return new Formula("First mode of a clamped shaft with the head as a rigid body",
+            "The stiffness is scaled until the model gives the frequency that was read, in the condition it was read in."
+                + (overGrip ? " A reading over the grip is the bare one times the grip factor." : ""),
+            overGrip ? List.of(always.get(0), always.get(1), "memory: grip factor, until own pairs teach it") : always, "6");
+    }
+}
