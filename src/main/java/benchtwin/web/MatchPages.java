@@ -1,96 +1,99 @@
 package benchtwin.web;
 
+import benchtwin.bench.AnswerMemory;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.Cautions;
-import benchtwin.bench.HeadSketches;
 import benchtwin.bench.JobBook;
 import benchtwin.bench.JobPlanning;
 import benchtwin.bench.MatchService;
-import benchtwin.bench.PlayerBook;
+import benchtwin.bench.OptionWords;
+import benchtwin.bench.Workshop;
 import benchtwin.club.Quantity;
 import benchtwin.match.Keep;
 import benchtwin.match.MatchAnswer;
 import benchtwin.match.Ranked;
-import benchtwin.match.ShopSettings;
-import benchtwin.match.Tolerances;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Find a head (or a shaft, or a whole backup) that makes a club's twin, and make it a job. */
 final class MatchPages implements Routes {
 
-    private static final int SHOWN = 5;
-
     private final Site site;
+    private final Explained explained;
+    private final Choice choice;
+    private final AnswerMemory<MatchAnswer> answers = new AnswerMemory<>();
 
     MatchPages(Site site) {
         this.site = site;
+        this.explained = new Explained(site);
+        this.choice = new Choice(site);
     }
 
     @Override
     public void add(RoutesConfig routes) {
-        routes.get("/clubs/{tag}/twin", this::ranking);
+        routes.get("/clubs/{tag}/twin", ctx -> show(ctx, List.of()));
+        routes.get("/clubs/{tag}/twin/how", ctx -> explained.how(ctx, options(ctx)));
+        routes.get("/clubs/{tag}/twin/sketch", ctx -> explained.sketch(ctx, options(ctx)));
         routes.post("/clubs/{tag}/twin", this::promise);
     }
 
-    private void ranking(Context ctx) throws BadInput {
-        String tag = ctx.pathParam("tag");
-        Form form = Form.query(ctx);
-        MatchAnswer answer = answer(tag, form);
-        Map<String, Object> part = Map.of("answer", answer, "token", ctx.attribute(Site.TOKEN), "tag", tag,
-            "asked", ctx.queryString() == null ? "" : ctx.queryString(), "cautions", Cautions.of(answer),
-            "sketches", answer.results().stream().map(option -> HeadSketches.of(option).svg()).toList());
+    private MatchAnswer answer(MatchForm asked) throws BadInput {
+        Workshop workshop = site.stock().of(site.book(), false);
+        MatchService.Wish wish = asked.wish();
+        return answers.of(workshop, List.of(asked.tag(), wish), () -> MatchService.twinOf(workshop, asked.tag(), wish));
+    }
+
+    private void show(Context ctx, List<String> messages) throws BadInput {
+        MatchForm asked = MatchForm.of(site.book(), ctx);
+        MatchAnswer answer = answer(asked);
+        Map<String, Object> part = new HashMap<>();
+        part.put("answer", answer);
+        part.put("views", answer.results().stream().map(option -> TwinView.of(answer, option, asked)).toList());
+        part.put("asked", asked);
+        part.put("token", ctx.attribute(Site.TOKEN));
+        part.put("cautions", Cautions.of(answer));
+        part.put("messages", messages);
         if (Site.wantsPart(ctx)) {
-            site.part(ctx, "twinRanking", part);
+            ctx.header("HX-Push-Url", asked.asked().at(path(asked)));
+            part.put("leftOut", asked.isLeavingOut());
+            site.part(ctx, "twinPart", part);
         } else {
-            Map<String, Object> values = new java.util.HashMap<>(part);
-            values.put("keep", form.text("keep").orElse(Keep.SHAFT.word()));
-            values.put("otherModels", form.isTicked("otherModels"));
-            values.put("tolerances", tolerances(tag, form));
-            values.remove("token");
-            site.page(ctx, "twin", "Twin of " + tag, Section.PLAYERS, values);
+            part.remove("token");
+            site.page(ctx, "twin", "Twin of " + answer.favourite().name(), Section.PLAYERS, part);
         }
     }
 
-    private MatchAnswer answer(String tag, Form form) throws BadInput {
-        Keep keep = form.choice("keep", "keep", Keep.values()).orElse(Keep.SHAFT);
-        return MatchService.twinOf(site.stock().of(site.book(), false), tag, new MatchService.Wish(keep, form.isTicked("otherModels"),
-            SHOWN, new Tolerances(tolerances(tag, form), Map.of()), ShopSettings.DEFAULT, OptionalDouble.empty(), Map.of()));
+    private static String path(MatchForm asked) {
+        return "/clubs/" + FindPages.encoded(asked.tag()) + "/twin";
     }
 
-    /** Those the player prefers, and what was typed in their place. */
-    private Map<Quantity, Double> tolerances(String tag, Form form) throws BadInput {
-        Map<Quantity, Double> tolerances = new EnumMap<>(Quantity.class);
-        tolerances.putAll(PlayerBook.tolerancesFor(site.book(), tag));
-        for (Quantity quantity : Quantity.targetable()) {
-            Optional<Double> typed = form.number("tol-" + quantity.word(), "tolerance of " + quantity.word());
-            if (typed.isPresent()) {
-                if (!(typed.get() > 0)) {
-                    throw new BadInput("a tolerance of %s for %s is not above 0".formatted(typed.get(), quantity.word()));
-                }
-                tolerances.put(quantity, typed.get());
-            }
-        }
-        return tolerances;
+    private Explained.Options options(Context ctx) throws BadInput {
+        MatchForm asked = MatchForm.of(site.book(), ctx);
+        MatchAnswer answer = answer(asked);
+        List<Ranked> all = Stream.concat(answer.results().stream(), answer.belowTheLine().stream().map(MatchAnswer.Below::option)).toList();
+        return new Explained.Options(all, answer.favourite(), option -> answer.favourite().target(),
+            option -> OptionWords.name(answer.keep(), option), asked.asked().at(path(asked)));
     }
 
     private void promise(Context ctx) throws BadInput {
-        String tag = ctx.pathParam("tag");
-        Form form = Form.posted(ctx);
-        MatchAnswer answer = answer(tag, form);
-        String head = form.need("head", "the head");
-        String shaft = form.need("shaft", "the shaft");
-        Ranked chosen = answer.results().stream().filter(option -> option.head().tag().equals(head) && option.shaft().tag().equals(shaft))
-            .findFirst().orElseThrow(() -> new BadInput("%s is no longer among the nearest: something was entered meanwhile. Look at the ranking again"
-                .formatted(head)));
-        String number = JobPlanning.promise(site.book(), new JobPlanning.For(Optional.empty(), new JobBook.Order(JobBook.What.TWIN,
-            Optional.empty(), Optional.of(tag), form.text("due").map(due -> due.replace('T', ' ')), "")),
-            List.of(JobPlanning.twin(tag, chosen, answer.favourite())));
-        ctx.redirect("/jobs/" + number);
+        MatchForm asked = MatchForm.of(site.book(), ctx);
+        MatchAnswer answer = answer(asked);
+        choice.make(ctx, JobBook.What.TWIN, asked.tag(), answer.results(), Function.identity(),
+            option -> JobPlanning.twin(asked.tag(), option, answer.favourite()), messages -> show(ctx, messages));
+    }
+
+    /** What a person may set a tolerance of. */
+    static List<Quantity> adjustable(MatchAnswer answer) {
+        return answer.favourite().target().wanted().keySet().stream().filter(quantity -> quantity.defaultTolerance() > 0).toList();
+    }
+
+    /** What the twin may keep. */
+    static List<Keep> keeps() {
+        return List.of(Keep.SHAFT, Keep.HEAD, Keep.NONE);
     }
 }

@@ -1,0 +1,86 @@
+package benchtwin.web;
+
+import benchtwin.bench.AnswerMemory;
+import benchtwin.bench.BadInput;
+import benchtwin.bench.Cautions;
+import benchtwin.bench.ChangeService;
+import benchtwin.bench.ChangeWords;
+import benchtwin.bench.JobBook;
+import benchtwin.bench.JobPlanning;
+import benchtwin.bench.Workshop;
+import benchtwin.match.ChangeAnswer;
+import benchtwin.match.Way;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Change something about a club: every way to get it, all that moves along, and one of them made a job. */
+final class ChangePages implements Routes {
+
+    private final Site site;
+    private final Explained explained;
+    private final Choice choice;
+    private final AnswerMemory<ChangeService.Answer> answers = new AnswerMemory<>();
+
+    ChangePages(Site site) {
+        this.site = site;
+        this.explained = new Explained(site);
+        this.choice = new Choice(site);
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.get("/clubs/{tag}/change", ctx -> show(ctx, List.of()));
+        routes.get("/clubs/{tag}/change/how", ctx -> explained.how(ctx, options(ctx)));
+        routes.get("/clubs/{tag}/change/sketch", ctx -> explained.sketch(ctx, options(ctx)));
+        routes.post("/clubs/{tag}/change", this::promise);
+    }
+
+    private ChangeService.Answer answer(ChangeForm asked) throws BadInput {
+        Workshop workshop = site.stock().of(site.book(), true);
+        ChangeService.Wish wish = asked.wish().orElseThrow(() -> new BadInput("nothing is asked for yet"));
+        return answers.of(workshop, List.of(asked.tag(), wish), () -> ChangeService.ways(workshop, asked.tag(), wish));
+    }
+
+    private static String path(ChangeForm asked) {
+        return "/clubs/" + FindPages.encoded(asked.tag()) + "/change";
+    }
+
+    private void show(Context ctx, List<String> messages) throws BadInput {
+        ChangeForm asked = ChangeForm.of(site.book(), ctx);
+        Map<String, Object> part = new HashMap<>();
+        part.put("asked", asked);
+        part.put("messages", messages);
+        part.put("token", ctx.attribute(Site.TOKEN));
+        if (asked.wish().isPresent()) {
+            ChangeService.Answer answer = answer(asked);
+            part.put("answer", answer);
+            part.put("views", answer.change().ways().stream().map(way -> ChangeView.of(answer.change(), way, asked)).toList());
+            part.put("cautions", Cautions.of(answer.change()));
+        }
+        if (Site.wantsPart(ctx)) {
+            ctx.header("HX-Push-Url", asked.asked().at(path(asked)));
+            site.part(ctx, "changeWays", part);
+        } else {
+            part.remove("token");
+            site.page(ctx, "change", "Change " + asked.tag(), Section.PLAYERS, part);
+        }
+    }
+
+    private Explained.Options options(Context ctx) throws BadInput {
+        ChangeForm asked = ChangeForm.of(site.book(), ctx);
+        ChangeAnswer change = answer(asked).change();
+        return new Explained.Options(change.ways().stream().map(Way::option).toList(), change.request().club(), option -> change.target(),
+            option -> change.ways().stream().filter(way -> way.option() == option).map(ChangeWords::levers).findFirst().orElseThrow(),
+            asked.asked().at(path(asked)));
+    }
+
+    private void promise(Context ctx) throws BadInput {
+        ChangeForm asked = ChangeForm.of(site.book(), ctx);
+        ChangeAnswer change = answer(asked).change();
+        choice.make(ctx, JobBook.What.CHANGE, asked.tag(), change.ways(), Way::option, way -> JobPlanning.changed(asked.tag(), way, change),
+            messages -> show(ctx, messages));
+    }
+}

@@ -1,0 +1,66 @@
+package benchtwin.web;
+
+import benchtwin.club.Quantity;
+import benchtwin.measure.Reading;
+import benchtwin.measure.Taken;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** How the numbers behind a number are written: a digit more than the number itself. */
+public final class HowText {
+
+    private HowText() {
+    }
+
+    /**
+     * A value that went in.
+     * @param value in the unit
+     * @param unit  as a screen writes it; empty for a ratio
+     * @return text
+     */
+    public static String number(double value, String unit) {
+        String format = switch (unit) {
+            case "" -> "%.4f";
+            case "g·cm²", "kg·cm²" -> "%.0f";
+            case "°" -> "%.2f";
+            default -> "%.2f";
+        };
+        String text = String.format(Locale.ROOT, format, value).replace('-', '−');
+        return text + (unit.isEmpty() || unit.equals("°") ? unit : " " + unit);
+    }
+
+    /**
+     * What a number is moved by.
+     * @param quantity of the number
+     * @param moves    in its unit
+     * @return text with a sign
+     */
+    public static String moves(Quantity quantity, double moves) {
+        String text = String.format(Locale.ROOT, "%+.3f", moves).replace('-', '−');
+        return text + (quantity.unit().equals("°") ? "°" : " " + quantity.unit());
+    }
+
+    /**
+     * A share.
+     * @param share 0 to 1
+     * @return per cent
+     */
+    public static String share(double share) {
+        return share == 0 ? "" : share < 0.005 ? "under 1 %" : String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    }
+
+    /**
+     * When, with what and by whom a value was read.
+     * @param reading the reading
+     * @return words; empty when nothing of it is recorded
+     */
+    public static String taken(Reading reading) {
+        Taken taken = reading.taken();
+        List<String> words = new ArrayList<>();
+        taken.on().ifPresent(day -> words.add("on " + day));
+        taken.gauge().ifPresent(gauge -> words.add("on gauge " + gauge));
+        taken.by().ifPresent(by -> words.add("by " + by));
+        return String.join(", ", words);
+    }
+}
