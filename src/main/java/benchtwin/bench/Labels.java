@@ -24,6 +24,7 @@ public final class Labels {
 
     /** Of a part or club in the book: the day its label was printed. */
     private static final String PRINTED = "label_printed";
+    private static final int MOST_LABELS = 5000;
 
     /**
      * Which labels are asked for.
@@ -166,8 +167,24 @@ public final class Labels {
      * @throws BadInput when the file cannot be written
      */
     public static LabelPage.File print(Chosen chosen, LabelPage.Print print, LocalDate day, Path file) throws BadInput {
-        LabelPage.File printed = LabelPage.pdf(chosen.labels(), print, day.atStartOfDay());
+        LabelPage.File printed = pdf(chosen, print, day);
         WrittenFile.write(file, printed.bytes());
         return printed;
+    }
+
+    /**
+     * Prints labels.
+     * @param chosen at least one
+     * @param print  how
+     * @param day    when
+     * @return what was printed
+     * @throws BadInput when there are more than anybody would print at once
+     */
+    public static LabelPage.File pdf(Chosen chosen, LabelPage.Print print, LocalDate day) throws BadInput {
+        if (chosen.labels().size() > MOST_LABELS) {
+            throw new BadInput("%d labels at once: expected at most %d; choose by kind and place".formatted(chosen.labels().size(),
+                MOST_LABELS));
+        }
+        return LabelPage.pdf(chosen.labels(), print, day.atStartOfDay());
     }
 }

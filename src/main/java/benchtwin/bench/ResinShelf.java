@@ -28,7 +28,7 @@ public final class ResinShelf {
      */
     public static Optional<ResinTable> choose(OpenBook book, Optional<Path> file, Optional<String> name, List<String> remarks)
         throws BadInput {
-        Path usual = book.file().toAbsolutePath().resolveSibling(USUAL_NAME);
+        Path usual = usual(book);
         if (file.isEmpty() && !Files.exists(usual)) {
             if (name.isPresent()) {
                 throw new BadInput("--resin %s: there is no table of resins; name it with --resins FILE, or put it into %s".formatted(
@@ -37,6 +37,21 @@ public final class ResinShelf {
             return Optional.empty();
         }
         return Optional.of(one(read(file.orElse(usual), remarks), file.orElse(usual), name));
+    }
+
+    /**
+     * The resins of the usual file.
+     * @param book the book; the file lies beside it
+     * @return their names; none where there is no file
+     * @throws BadInput with every fault of the file
+     */
+    public static List<String> names(OpenBook book) throws BadInput {
+        Path usual = usual(book);
+        return Files.exists(usual) ? read(usual, new ArrayList<>()).stream().map(ResinTable::resin).toList() : List.of();
+    }
+
+    private static Path usual(OpenBook book) {
+        return book.file().toAbsolutePath().resolveSibling(USUAL_NAME);
     }
 
     private static List<ResinTable> read(Path file, List<String> remarks) throws BadInput {

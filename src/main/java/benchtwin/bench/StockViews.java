@@ -61,6 +61,14 @@ public final class StockViews {
         }
 
         /**
+         * Its tag with its kind before it, which no other part has.
+         * @return for instance {@code head:H-014}
+         */
+        public String fullTag() {
+            return kind + ":" + tag;
+        }
+
+        /**
          * What it is, in a few words.
          * @return category, number, hand and model of a head and so on, as far as they are known
          */

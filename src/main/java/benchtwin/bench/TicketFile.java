@@ -42,12 +42,26 @@ public final class TicketFile {
      * @throws BadInput when it cannot be written, or there are no fonts to draw with
      */
     public static int write(Ticket ticket, Paper paper, Path file, boolean pdf) throws BadInput {
+        TicketPage.File page = page(ticket, paper, pdf);
         try {
-            TicketPage.File page = pdf ? TicketPage.pdf(ticket, paper) : TicketPage.html(ticket, paper);
             Files.write(file, page.bytes());
             return page.pages();
         } catch (IOException unwritable) {
             throw new BadInput("%s cannot be written: %s".formatted(file, unwritable.getMessage()));
+        }
+    }
+
+    /**
+     * Lays a ticket out.
+     * @param ticket the ticket
+     * @param paper  the paper
+     * @param pdf    as PDF; otherwise as a page for a browser, UTF-8
+     * @return what stands in the file
+     * @throws BadInput when there are no fonts to draw with
+     */
+    public static TicketPage.File page(Ticket ticket, Paper paper, boolean pdf) throws BadInput {
+        try {
+            return pdf ? TicketPage.pdf(ticket, paper) : TicketPage.html(ticket, paper);
         } catch (IllegalStateException noFonts) {
             throw new BadInput("the ticket was not printed: " + noFonts.getMessage());
         }

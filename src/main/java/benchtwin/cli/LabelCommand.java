@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.LabelWish;
 import benchtwin.bench.Labels;
 import benchtwin.bench.OpenBook;
 import benchtwin.bench.Workshop;
@@ -13,8 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,11 +32,6 @@ import picocli.CommandLine.Spec;
         "outline should lie on a label. --shift moves all of it.",
         "", "Exit status: 0 printed, 1 nothing is as asked, 2 bad input."})
 final class LabelCommand implements Callable<Integer> {
-
-    private static final Pattern SHIFT = Pattern.compile("([+-]?\\d+(?:\\.\\d+)?),([+-]?\\d+(?:\\.\\d+)?)");
-    private static final double MOST_SHIFT_MM = 20;
-    private static final int MOST_COPIES = 100;
-    private static final int MOST_LABELS = 5000;
 
     @Spec
     private CommandSpec spec;
@@ -94,10 +88,6 @@ final class LabelCommand implements Callable<Integer> {
                 : "Nothing is as asked: no label was printed.", List.of());
             return Main.NOTHING_SUITABLE;
         }
-        if (chosen.labels().size() > MOST_LABELS) {
-            throw new BadInput("%d labels at once: expected at most %d; choose by --kind and --place".formatted(
-                chosen.labels().size(), MOST_LABELS));
-        }
         LabelPage.File file = Labels.print(chosen, print, day, out);
         if (mark) {
             Labels.mark(book.orElseThrow(), chosen, day);
@@ -120,32 +110,11 @@ final class LabelCommand implements Callable<Integer> {
         if ((mark || onlyNew) && stock.isFromFiles()) {
             throw new BadInput("--new and --mark go with the book, which knows what was printed: leave out --stock and the files");
         }
-        if (copies < 1 || copies > MOST_COPIES) {
-            throw new BadInput("--copies %d: expected 1 to %d".formatted(copies, MOST_COPIES));
+        try {
+            return new LabelWish(sheet, from, copies, outlines, Optional.ofNullable(shift)).print();
+        } catch (BadInput wrong) {
+            throw new BadInput(wrong.messages().stream().map(message -> "--" + message).toList());
         }
-        LabelSheet on = sheet();
-        if (from < 1 || from > on.count()) {
-            throw new BadInput("--from %d: a sheet %s has labels 1 to %d".formatted(from, on.word(), on.count()));
-        }
-        if (shift == null) {
-            return new LabelPage.Print(on, from, outlines, 0, 0);
-        }
-        Matcher two = SHIFT.matcher(shift.replace(" ", ""));
-        if (!two.matches() || Math.abs(Double.parseDouble(two.group(1))) > MOST_SHIFT_MM
-            || Math.abs(Double.parseDouble(two.group(2))) > MOST_SHIFT_MM) {
-            throw new BadInput("--shift \"%s\": expected millimetres to the right and down, at most 20, such as 1.5,-0.5"
-                .formatted(shift));
-        }
-        return new LabelPage.Print(on, from, outlines, Double.parseDouble(two.group(1)), Double.parseDouble(two.group(2)));
-    }
-
-    private LabelSheet sheet() throws BadInput {
-        for (LabelSheet one : LabelSheet.values()) {
-            if (one.word().equalsIgnoreCase(sheet.strip())) {
-                return one;
-            }
-        }
-        throw new BadInput("--sheet \"%s\" is not known; benchtwin label --sheets lists them".formatted(sheet));
     }
 
     private static void list(Page page) {

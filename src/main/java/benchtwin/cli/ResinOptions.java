@@ -5,12 +5,9 @@ import benchtwin.bench.OpenBook;
 import benchtwin.bench.ResinShelf;
 import benchtwin.bench.TicketWish;
 import benchtwin.club.ResinTable;
-import benchtwin.measure.TemperatureText;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,9 +15,6 @@ import picocli.CommandLine.Option;
 
 /** Resin, temperature and start: what it takes to say when bonded work can be handed over. */
 final class ResinOptions {
-
-    private static final double COLDEST_C = -20;
-    private static final double WARMEST_C = 150;
 
     @Option(names = "--resins", paramLabel = "FILE", order = 5,
         description = "cure times of your resins, as their makers state them; default resins.csv beside the book, if it is there")
@@ -35,27 +29,10 @@ final class ResinOptions {
 
     /** What was typed; a remark for each odd row of the file. */
     TicketWish wish(OpenBook book, List<String> remarks) throws BadInput {
-        OptionalDouble warm = temperature == null ? OptionalDouble.empty() : OptionalDouble.of(celsius());
-        Optional<LocalDateTime> from = start == null ? Optional.empty() : Optional.of(start());
+        OptionalDouble warm = temperature == null ? OptionalDouble.empty() : OptionalDouble.of(TicketWish.celsius(temperature, "--temperature"));
+        Optional<LocalDateTime> from = start == null ? Optional.empty() : Optional.of(TicketWish.start(start,
+            LocalDate.now(), "--start"));
         Optional<ResinTable> table = ResinShelf.choose(book, Optional.ofNullable(file), Optional.ofNullable(resin), remarks);
         return new TicketWish(table, warm, from);
-    }
-
-    private double celsius() throws BadInput {
-        OptionalDouble read = TemperatureText.celsius(temperature);
-        if (read.isEmpty() || !(read.getAsDouble() >= COLDEST_C && read.getAsDouble() <= WARMEST_C)) {
-            throw new BadInput("--temperature \"%s\": expected a temperature from -20 to 150 °C, such as 18C or 64F".formatted(temperature));
-        }
-        return read.getAsDouble();
-    }
-
-    private LocalDateTime start() throws BadInput {
-        String text = start.strip().replaceFirst("\\s+", "T");
-        try {
-            return text.contains("-") ? LocalDateTime.parse(text.length() == 15 ? text.replace("T", "T0") : text)
-                : LocalDate.now().atTime(LocalTime.parse(text.length() == 4 ? "0" + text : text));
-        } catch (DateTimeParseException neither) {
-            throw new BadInput("--start \"%s\": expected a day and an hour, 2026-05-20 09:00, or 09:00 for today".formatted(start));
-        }
     }
 }

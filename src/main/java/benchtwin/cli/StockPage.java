@@ -1,10 +1,10 @@
 package benchtwin.cli;
 
 import benchtwin.bench.ColumnText;
+import benchtwin.bench.PartWords;
 import benchtwin.bench.StockBookJson;
 import benchtwin.bench.StockViews;
 import java.io.PrintWriter;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -38,12 +38,12 @@ final class StockPage {
         Page page = output.page(out);
         int tag = widest(parts, part -> part.tag().length(), MOST_TAG);
         int what = widest(parts, part -> part.what().length(), MOST_WHAT);
-        int place = widest(parts, part -> place(part).length(), MOST_PLACE);
+        int place = widest(parts, part -> PartWords.lies(part).length(), MOST_PLACE);
         String row = "%-6s  %-" + tag + "s  %-" + what + "s  %-" + place + "s  %s";
         int rest = Page.WIDTH - "weight".length() - tag - what - place - 4 * 2;
         for (StockViews.Part part : parts) {
             page.line(row, part.kind(), page.cut(part.tag(), tag), page.cut(part.what(), what),
-                page.cut(place(part), place), page.cut(where(part), rest));
+                page.cut(PartWords.lies(part), place), page.cut(PartWords.stands(part), rest));
         }
         if (parts.isEmpty()) {
             page.line(anyInTheBook ? "No part of the book is like that."
@@ -57,31 +57,6 @@ final class StockPage {
         return Math.max(1, Math.min(most, parts.stream().mapToInt(width).max().orElse(1)));
     }
 
-    /** A part in a club lies nowhere else. */
-    private static String place(StockViews.Part part) {
-        return part.standing().equals("built in") ? "" : part.place().orElse("");
-    }
-
-    private static String where(StockViews.Part part) {
-        List<String> words = new ArrayList<>();
-        if (part.isCounted()) {
-            words.add(part.count().isPresent() ? part.count().getAsInt() + " there" : "not counted");
-        }
-        if (!part.promises().isEmpty()) {
-            words.add("promised to " + String.join("; ", part.promises()));
-        }
-        switch (part.standing()) {
-            case "built in" -> words.add(part.club().map(club -> "in " + club).orElse("built in"));
-            case "retired" -> words.add(retired(part));
-            default -> { }
-        }
-        return String.join(", ", words);
-    }
-
-    private static String retired(StockViews.Part part) {
-        return "retired" + part.fact("retired_why").map(why -> ": " + why).orElse("");
-    }
-
     void show(StockViews.PartHistory shown) {
         if (output.isJson()) {
             out.println(StockBookJson.text(shown));
@@ -90,7 +65,7 @@ final class StockPage {
         Page page = output.page(out);
         StockViews.Part part = shown.part();
         page.wrapped("", "%s %s   %s".formatted(part.kind(), part.tag(), part.what()));
-        page.wrapped("", Stream.of(part.standing().equals("in stock") ? "in stock" : "", place(part), where(part))
+        page.wrapped("", Stream.of(part.standing().equals("in stock") ? "in stock" : "", PartWords.lies(part), PartWords.stands(part))
             .filter(words -> !words.isEmpty()).collect(Collectors.joining(", ")));
         page.blank();
         if (!part.readings().isEmpty()) {
@@ -99,7 +74,7 @@ final class StockPage {
         for (StockViews.PartReading reading : part.readings()) {
             page.wrapped(String.format(Locale.ROOT, "  %-22s %-14s %-11s ", ColumnText.name(reading.quantity()),
                 ColumnText.value(reading.quantity(), reading.value()), reading.uncertainty().isPresent()
-                    ? ColumnText.size(reading.quantity(), reading.uncertainty().getAsDouble()) : ""), how(reading));
+                    ? ColumnText.size(reading.quantity(), reading.uncertainty().getAsDouble()) : ""), PartWords.how(reading));
         }
         part.facts().entrySet().stream().filter(fact -> !SAID_ELSEWHERE.contains(fact.getKey())).forEach(fact ->
             page.wrapped(String.format(Locale.ROOT, "  %-22s ", ColumnText.name(fact.getKey())),
@@ -107,17 +82,6 @@ final class StockPage {
         page.blank();
         shown.history().forEach(line -> page.wrapped("  ", line));
         shown.notes().forEach(note -> page.wrapped("Note: ", note));
-    }
-
-    /** The reading's number and how it came about. */
-    private static String how(StockViews.PartReading reading) {
-        List<String> words = new ArrayList<>();
-        words.add(Long.toString(reading.id()));
-        reading.day().ifPresent(day -> words.add("of " + day));
-        reading.gauge().ifPresent(gauge -> words.add("on " + gauge));
-        String condition = ColumnText.condition(reading.condition());
-        return String.join(" ", words) + (condition.isEmpty() ? "" : ", " + condition)
-            + reading.note().map(note -> ", " + note).orElse("");
     }
 
     void tally(List<StockViews.Tally> tallies) {

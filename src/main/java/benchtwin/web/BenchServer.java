@@ -62,8 +62,9 @@ public final class BenchServer implements AutoCloseable {
         config.http.defaultContentType = "text/html; charset=utf-8";
         new Guard(listening.access(), door).add(config.routes);
         new SignInPages(site, listening.access(), door, clock).add(config.routes);
-        for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new StockPages(site), new ClubPages(site),
-            new MatchPages(site), new ShaftsPages(site), new ChangePages(site), new BendPages(site))) {
+        for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new LabelPages(site),
+            new TicketPages(site), new StockPages(site), new MatchPages(site), new ShaftsPages(site), new ChangePages(site),
+            new BendPages(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));

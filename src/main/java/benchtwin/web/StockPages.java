@@ -1,19 +1,26 @@
 package benchtwin.web;
 
+import benchtwin.bench.BadInput;
+import benchtwin.bench.StockBook;
 import benchtwin.bench.StockViews;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The parts: browse, filter, one part. */
+/** The parts: browse, filter, one part, several at once, counts. */
 final class StockPages implements Routes {
 
     /** More rows than these are not shown at once. */
     private static final int MOST = 200;
+    private static final int MOST_AT_ONCE = 500;
+    private static final String COUNTED = "count-";
 
     private final Site site;
+    private final Notices notices = new Notices();
 
     StockPages(Site site) {
         this.site = site;
@@ -22,27 +29,122 @@ final class StockPages implements Routes {
     @Override
     public void add(RoutesConfig routes) {
         routes.get("/stock", this::list);
-        routes.get("/stock/{tag}", this::show);
+        routes.get("/stock/several", ctx -> several(ctx, Form.query(ctx).all("tag"), List.of()));
+        routes.get("/stock/count", ctx -> tally(ctx, List.of(), Map.of()));
+        routes.post("/stock/count", this::count);
+        routes.post("/stock/acts/{act}", this::act);
+        routes.get("/stock/{tag}", ctx -> show(ctx, ctx.pathParam("tag"), List.of()));
     }
 
-    private void list(Context ctx) throws Exception {
+    private void list(Context ctx) throws BadInput {
         Form form = Form.query(ctx);
         String words = form.text("q").orElse("");
         String kind = form.text("kind").orElse("");
         StockViews.Asked asked = new StockViews.Asked(kind.isEmpty() ? List.of() : List.of(kind),
             Arrays.stream(words.split("\\s+")).filter(word -> !word.isEmpty()).toList(), form.isTicked("free"), form.isTicked("retired"));
         List<StockViews.Part> parts = StockViews.list(site.book(), asked);
-        Map<String, Object> values = Map.of("parts", parts.subList(0, Math.min(MOST, parts.size())), "all", parts.size(), "words", words,
-            "kind", kind, "free", form.isTicked("free"), "retired", form.isTicked("retired"));
+        int from = Math.max(0, Math.min(form.number("from", "first row").orElse(0.0).intValue(), parts.size()));
+        Map<String, Object> rows = Map.of("parts", parts.subList(from, Math.min(from + MOST, parts.size())), "all", parts.size(),
+            "from", from, "more", from + MOST < parts.size() ? address(words, kind, form, from + MOST) : "");
         if (Site.wantsPart(ctx)) {
-            site.part(ctx, "stockRows", Map.of("parts", values.get("parts"), "all", parts.size()));
-        } else {
-            site.page(ctx, "stock", "Stock", Section.STOCK, values);
+            site.part(ctx, "stockRows", rows);
+            return;
+        }
+        Map<String, Object> values = new LinkedHashMap<>(rows);
+        values.putAll(Map.of("words", words, "kind", kind, "free", form.isTicked("free"), "retired", form.isTicked("retired"),
+            "said", said(ctx)));
+        site.page(ctx, "stock", "Stock", Section.STOCK, values);
+    }
+
+    private static String address(String words, String kind, Form form, int from) {
+        return "/stock?q=%s&kind=%s%s%s&from=%d".formatted(FindPages.encoded(words), FindPages.encoded(kind),
+            form.isTicked("free") ? "&free=yes" : "", form.isTicked("retired") ? "&retired=yes" : "", from);
+    }
+
+    private List<String> said(Context ctx) {
+        return Form.query(ctx).text("said").map(notices::take).orElse(List.of());
+    }
+
+    private void show(Context ctx, String tag, List<String> wrong) throws BadInput {
+        StockViews.PartHistory part = StockViews.show(site.book(), tag);
+        site.page(ctx, "part", "%s %s".formatted(part.part().kind(), part.part().tag()), Section.STOCK, Map.of("part", part,
+            "said", said(ctx), "wrong", wrong, "typed", typed(ctx)));
+    }
+
+    private void several(Context ctx, List<String> tags, List<String> wrong) throws BadInput {
+        if (tags.isEmpty()) {
+            throw new BadInput("no part is ticked: tick some in the list of the stock first");
+        }
+        if (tags.size() > MOST_AT_ONCE) {
+            throw new BadInput("%d parts at once: expected at most %d".formatted(tags.size(), MOST_AT_ONCE));
+        }
+        List<StockViews.Part> parts = new ArrayList<>();
+        for (String tag : tags) {
+            parts.add(StockViews.show(site.book(), tag).part());
+        }
+        site.page(ctx, "partsTicked", parts.size() == 1 ? "1 part" : parts.size() + " parts", Section.STOCK, Map.of("parts", parts,
+            "said", said(ctx), "wrong", wrong, "typed", typed(ctx)));
+    }
+
+    /** What was typed into a form that could not be done, so that nobody types it twice. */
+    private static Map<String, String> typed(Context ctx) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        ctx.formParamMap().forEach((name, values) -> typed.put(name, values.isEmpty() ? "" : values.get(0)));
+        return typed;
+    }
+
+    private void act(Context ctx) throws BadInput {
+        Form form = Form.posted(ctx);
+        List<String> tags = form.all("tag");
+        boolean one = tags.size() == 1 && !form.isTicked("several");
+        try {
+            List<String> said = new StockActs(site.book(), form, tags).done(ctx.pathParam("act"));
+            StringBuilder back = new StringBuilder(one ? "/stock/" + FindPages.encoded(tags.get(0)) + "?" : "/stock/several?");
+            if (!one) {
+                tags.forEach(tag -> back.append("tag=").append(FindPages.encoded(tag)).append('&'));
+            }
+            ctx.redirect(back + "said=" + notices.keep(said));
+        } catch (BadInput cannot) {
+            ctx.status(400);
+            if (one) {
+                show(ctx, tags.get(0), cannot.messages());
+            } else {
+                several(ctx, tags, cannot.messages());
+            }
         }
     }
 
-    private void show(Context ctx) throws Exception {
-        StockViews.PartHistory part = StockViews.show(site.book(), ctx.pathParam("tag"));
-        site.page(ctx, "part", "%s %s".formatted(part.part().kind(), part.part().tag()), Section.STOCK, Map.of("part", part));
+    private void tally(Context ctx, List<String> wrong, Map<String, String> typed) throws BadInput {
+        String kind = Form.query(ctx).text("kind").orElse("");
+        List<String> kinds = kind.isEmpty() ? List.of() : List.of(kind);
+        List<StockViews.Part> counted = StockViews.list(site.book(), new StockViews.Asked(kinds, List.of(), false, false)).stream()
+            .filter(StockViews.Part::isCounted).toList();
+        site.page(ctx, "stockCount", "Count the stock", Section.STOCK, Map.of("kind", kind,
+            "tallies", StockViews.tally(site.book(), new StockViews.Asked(kinds, List.of(), false, true)), "counted", counted,
+            "said", said(ctx), "wrong", wrong, "typed", typed));
+    }
+
+    private void count(Context ctx) throws BadInput {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        try {
+            for (Map.Entry<String, List<String>> field : ctx.formParamMap().entrySet()) {
+                String typed = field.getKey().startsWith(COUNTED) ? field.getValue().get(0).strip() : "";
+                if (!typed.isEmpty()) {
+                    String tag = field.getKey().substring(COUNTED.length());
+                    if (!typed.matches("\\d{1,6}")) {
+                        throw new BadInput("%s: \"%s\"; expected how many were counted, 0 or more".formatted(tag, typed));
+                    }
+                    counts.put(tag, Integer.parseInt(typed));
+                }
+            }
+            if (counts.isEmpty()) {
+                throw new BadInput("no count was filled in");
+            }
+            String said = notices.keep(List.of("Put down: " + String.join(", ", StockBook.count(site.book(), counts)) + "."));
+            ctx.redirect("/stock/count?said=" + said);
+        } catch (BadInput cannot) {
+            ctx.status(400);
+            tally(ctx, cannot.messages(), typed(ctx));
+        }
     }
 }
