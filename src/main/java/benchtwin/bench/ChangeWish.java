@@ -10,6 +10,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Reads what a change asks for: {@code loft=+0.5 lie=58 length=-1/4 grip=G-12}. A value with a sign is a change, one
@@ -20,6 +22,8 @@ public final class ChangeWish {
 
     private static final String TO = "to:";
     private static final String GRIP = "grip";
+    /** A quantity and its value without a blank between them. */
+    private static final Pattern JOINED = Pattern.compile("([\\p{L} _-]*\\p{L})(?=[+-]?[.\\d])");
 
     private final Map<Quantity, Amount> amounts = new EnumMap<>(Quantity.class);
     private Optional<String> gripTag = Optional.empty();
@@ -53,15 +57,23 @@ public final class ChangeWish {
         if (piece.contains("=")) {
             return piece;
         }
-        String spaced = piece.replace('\u2212', '-').replaceFirst("^([\\p{L} _-]*?\\p{L})\\s*(?=[+-]?[.\\d])", "$1 ");
+        String spaced = piece.replace('\u2212', '-');
+        Matcher joined = JOINED.matcher(spaced);
+        if (joined.lookingAt() && isAskable(joined.group(1))) {
+            spaced = joined.group(1) + " " + spaced.substring(joined.end());
+        }
         for (int end = spaced.length(); end > 0; end = spaced.lastIndexOf(' ', end - 1)) {
             String words = spaced.substring(0, end).strip();
-            if (words.equalsIgnoreCase(GRIP) || QuantityList.OF_CHANGES.knows(words)) {
+            if (isAskable(words)) {
                 String value = spaced.substring(end).strip().replaceFirst("^(?i:to)\\s*:?\\s*", TO);
                 return words + "=" + value.replaceFirst("\\s*(°|deg|cpm|pt|g)$", "");
             }
         }
         return piece;
+    }
+
+    private static boolean isAskable(String words) {
+        return words.equalsIgnoreCase(GRIP) || QuantityList.OF_CHANGES.knows(words);
     }
 
     /**

@@ -1,0 +1,197 @@
+package benchtwin.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchtwin.bench.JobBook;
+import benchtwin.cli.Main;
+import benchtwin.club.Quantity;
+import benchtwin.club.QuantityText;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Find a head, choose shafts, change something: the same numbers as the command line, and the way to a job, without scripts. */
+class ChoicePagesTest {
+
+    private static final int FIRST_PAGE_BYTES = 150_000;
+    private static final Pattern OPTION = Pattern.compile("name=\"option\" value=\"([0-9a-f]+)\"");
+    private static final Pattern PARTS = Pattern.compile("name=\"part\" value=\"([^\"]+)\"");
+    private static final Pattern HOW = Pattern.compile("href=\"(/clubs/[^\"]*/how\\?[^\"]*of=[a-z-]+)\"");
+
+    @RegisterExtension
+    static final WebBook PAGES = new WebBook();
+
+    private final Visitor visitor = new Visitor(PAGES);
+
+    private static JsonNode json(String... words) throws Exception {
+        List<String> all = new ArrayList<>(Arrays.asList(words));
+        all.addAll(List.of("--json", "--book", PAGES.book().file().toString()));
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Main.run(new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8),
+            all.toArray(String[]::new));
+        String text = out.toString(StandardCharsets.UTF_8);
+        assertThat(text).as(err.toString(StandardCharsets.UTF_8)).startsWith("{");
+        return new ObjectMapper().readTree(text);
+    }
+
+    /** What a page shows of its options' outcomes, option by option, in the order of the page. */
+    private static List<String> shown(String page) {
+        List<String> numbers = new ArrayList<>();
+        Matcher cell = Pattern.compile("class=\"n big\"><a [^>]*>([^<]+)</a>").matcher(page);
+        while (cell.find()) {
+            numbers.add(cell.group(1));
+        }
+        return numbers;
+    }
+
+    private static List<String> predicted(JsonNode option, JsonNode target) {
+        List<String> numbers = new ArrayList<>();
+        for (Quantity quantity : Quantity.values()) {
+            if (target.has(quantity.jsonName()) && option.get("predicted").has(quantity.jsonName())) {
+                numbers.add(QuantityText.value(quantity, option.get("predicted").get(quantity.jsonName()).asDouble()));
+            }
+        }
+        return numbers;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"twin, match --club OAKES-DR", "twin?keep=none, match --club OAKES-DR --keep none",
+        "twin?otherModels=yes&tol-lie=0.1, match --club OAKES-DR --other-models --tolerance lie=0.1",
+        "twin?read:H-014:loft=9.3&read:H-014:lie=58.4, 'match --club OAKES-DR --readings H-014:loft=9.3,lie=58.4'",
+        "twin?without=H-110, match --club OAKES-DR --without H-110",
+        "shafts?head=H-014&top=4, shafts --club OAKES-DR --head H-014 --top 4",
+        "shafts?head=H-014&pick=ladder&step=2&rungs=3, shafts --club OAKES-DR --head H-014 --pick ladder --step 2 --rungs 3"})
+    void thePageShowsTheNumbersOfTheCommandLine(String page, String command) throws Exception {
+        JsonNode answer = json(command.split(" "));
+        List<String> expected = new ArrayList<>();
+        JsonNode options = answer.has("results") ? answer.get("results") : answer.get("picks");
+        options.forEach(option -> expected.addAll(predicted(option, answer.get("target"))));
+        assertThat(expected).isNotEmpty();
+        assertThat(shown(visitor.get("/clubs/OAKES-DR/" + page).body())).isEqualTo(expected);
+    }
+
+    @Test
+    void aChangeShowsTheNumbersOfTheCommandLine() throws Exception {
+        JsonNode answer = json("change", "--club", "SANDROW-DR", "loft=+0.5");
+        String page = visitor.get("/clubs/SANDROW-DR/change?ask=loft+%2B0.5").body();
+        assertThat(answer.get("ways")).isNotEmpty();
+        for (JsonNode way : answer.get("ways")) {
+            assertThat(shown(page)).containsSubsequence(predicted(way, answer.get("target")));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/clubs/OAKES-DR/twin", "/clubs/OAKES-DR/shafts?head=H-014", "/clubs/SANDROW-DR/change?ask=lie+%2B0.5"})
+    void aFirstPageIsSmallAndEveryNumberOpensHowItWasComputed(String path) throws Exception {
+        String page = visitor.get(path).body();
+        assertThat(page.length()).isLessThan(FIRST_PAGE_BYTES);
+        List<String> addresses = new ArrayList<>();
+        Matcher how = HOW.matcher(page);
+        while (how.find() && addresses.size() < 12) {
+            addresses.add(how.group(1).replace("&amp;", "&"));
+        }
+        assertThat(addresses).isNotEmpty();
+        for (String address : addresses) {
+            assertThat(visitor.part(address).body()).as(address).startsWith("<details").contains("Handbook, section");
+            HttpResponse<String> whole = visitor.get(address);
+            assertThat(whole.statusCode()).isEqualTo(200);
+            assertThat(whole.body()).contains("<h1>").contains("Back to the options");
+        }
+    }
+
+    private HttpResponse<String> choose(Visitor who, String path, String page) throws Exception {
+        List<Map.Entry<String, String>> fields = new ArrayList<>();
+        fields.add(Map.entry("token", Visitor.token(page)));
+        fields.add(Map.entry("option", Visitor.first(OPTION, page)));
+        Matcher part = PARTS.matcher(page);
+        for (int k = 0; k < 2 && part.find(); k++) {
+            fields.add(Map.entry("part", part.group(1)));
+        }
+        fields.add(Map.entry("due", "2031-05-21T14:20"));
+        return who.post(path, fields);
+    }
+
+    private static JobBook.Job job(HttpResponse<String> answer) throws Exception {
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(302);
+        String location = answer.headers().firstValue("Location").orElseThrow();
+        assertThat(location).matches("/jobs/\\d+");
+        return JobBook.show(PAGES.book(), location.substring("/jobs/".length()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/clubs/SANDROW-DR/twin?keep=none", "/clubs/SANDROW-DR/shafts?pick=ladder&rungs=3",
+        "/clubs/SANDROW-DR/change?ask=swing+weight+D2"})
+    void whatIsChosenIsAJobWithItsPlan(String path) throws Exception {
+        JobBook.Job job = job(choose(visitor, path, visitor.get(path).body()));
+        assertThat(job.club()).contains("SANDROW-DR");
+        assertThat(job.due()).contains("2031-05-21 14:20");
+        assertThat(job.status()).isEqualTo("planned");
+    }
+
+    @Test
+    void whoComesSecondIsToldWhoHasTheHead() throws Exception {
+        Visitor second = new Visitor(PAGES);
+        String path = "/clubs/OAKES-DR/twin?tol-face=0.6";
+        String page = visitor.get(path).body();
+        String samePage = second.get(path).body();
+        JobBook.Job job = job(choose(visitor, path, page));
+        HttpResponse<String> refused = choose(second, path, samePage);
+        assertThat(refused.statusCode()).isEqualTo(409);
+        Matcher part = PARTS.matcher(samePage);
+        assertThat(part.find()).isTrue();
+        assertThat(refused.body()).contains("head %s is promised to job %s".formatted(part.group(1), job.number()))
+            .contains("Nothing was made a job").contains("Below the line");
+        assertThat(JobBook.list(PAGES.book(), false)).filteredOn(one -> one.club().equals(job.club())).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        /clubs/OAKES-DR/twin?tol-loft=x            | tolerance of loft: "x" is not a number
+        /clubs/OAKES-DR/twin?tol-loft=0            | a tolerance of 0 for loft is not above 0
+        /clubs/OAKES-DR/twin?keep=both             | keep: "both"; expected one of shaft, head, none
+        /clubs/OAKES-DR/twin?top=99                | how many: expected 1 to 20
+        /clubs/OAKES-DR/twin?due=2020-01-01T10:00  | 2020-01-01 10:00 is over
+        /clubs/OAKES-DR/twin?without=H-9999        | no head or shaft is tagged H-9999
+        /clubs/OAKES-DR/twin?without=S-234         | S-234 is what the twin keeps and cannot be left out
+        /clubs/OAKES-DR/twin?read:H-014:loft=high  | "high" is not a value for loft
+        /clubs/OAKES-DR/twin/how?option=00&of=loft | that option is not in the answer any more
+        /clubs/NOBODY/twin                         | no club is tagged NOBODY
+        /clubs/OAKES-DR/shafts?head=H-014&step=0   | step: expected cpm above 0
+        /clubs/OAKES-DR/shafts?head=H-014&clamp=5  | say how a frequency written out is read
+        /clubs/SANDROW-DR/change?ask=loft          | is not of the form quantity=value
+        """)
+    void whatCannotBeAnsweredSaysWhy(String path, String words) throws Exception {
+        HttpResponse<String> answer = visitor.get(path);
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.body().replace("&#34;", "\"").replace("&quot;", "\"")).contains(words);
+    }
+
+    @Test
+    void aClubWhoseHeadBrokeIsAskedForAnotherHead() throws Exception {
+        HttpResponse<String> answer = visitor.get("/clubs/OAKES-DR/shafts");
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(answer.body()).contains("head H-106 is cracked").contains("in the field “head”").contains("name=\"head\"");
+    }
+
+    @Test
+    void whatIsLeftOutByItsButtonStaysLeftOut() throws Exception {
+        HttpResponse<String> part = visitor.part("/clubs/OAKES-DR/twin?leaveOut=H-026&tol-loft=");
+        assertThat(part.headers().firstValue("HX-Push-Url")).contains("/clubs/OAKES-DR/twin?without=H-026");
+        assertThat(part.body()).contains("hx-swap-oob=\"true\"").contains("1 left out by hand").doesNotContain("Numbers of H-026");
+    }
+}
