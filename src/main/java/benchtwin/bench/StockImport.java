@@ -89,6 +89,50 @@ public final class StockImport {
             : new Imported(0, 0, read.rows().size(), List.of(), read.remarks());
     }
 
+    /**
+     * What entering would come to. The book is left as it is.
+     * @param book the book
+     * @param read what was read
+     * @return what would come of it
+     * @throws BadInput when the book cannot be read or written
+     */
+    public static Imported foresee(OpenBook book, Read read) throws BadInput {
+        List<Imported> came = new ArrayList<>();
+        try {
+            book.write("stock import", entry -> {
+                came.add(enter(entry, read));
+                throw new BookProblem("only looked at");
+            });
+        } catch (BadInput undone) {
+            if (came.isEmpty()) {
+                throw undone;
+            }
+        }
+        return came.get(0);
+    }
+
+    /**
+     * Enters what was read, if it comes to what was shown before.
+     * @param book     the book
+     * @param read     what was read
+     * @param foreseen what it was to come to
+     * @return the same
+     * @throws BadInput when the book has changed so that something else would come of it; then nothing is entered
+     */
+    public static Imported enter(OpenBook book, Read read, Imported foreseen) throws BadInput {
+        if (foreseen.added() + foreseen.changed() == 0) {
+            return enter(book, read);
+        }
+        return book.write("stock import " + read.what(), entry -> {
+            Imported came = enter(entry, read);
+            if (!came.equals(foreseen)) {
+                throw new BookProblem("somebody entered something meanwhile, and this import would change something else now than was "
+                    + "shown; look at it again");
+            }
+            return came;
+        });
+    }
+
     private static Imported enter(BookEntry entry, Read read) throws BookProblem {
         ImportedRows known = new ImportedRows(entry);
         FilledColumns filled = new FilledColumns(read.rows());

@@ -27,9 +27,15 @@ public record Fault(String file, long line, Optional<String> column, Optional<St
             text.append(" line ").append(line);
         }
         column.ifPresent(name -> text.append(", column ").append(name));
-        text.append(": ");
-        value.ifPresent(found -> text.append(shown(found)).append(' '));
-        return text.append(problem).append("; expected ").append(expected).toString();
+        return text.append(": ").append(words()).toString();
+    }
+
+    /**
+     * The message without its place, for where the row stands beside it.
+     * @return for instance {@code "0.335 taper" is not a number; expected millimetres, such as 8.5}
+     */
+    public String words() {
+        return value.map(found -> shown(found) + " ").orElse("") + problem + "; expected " + expected;
     }
 
     /** A plain number stands as it is; anything else in quotes, so that its ends can be seen. */

@@ -167,8 +167,11 @@ public enum StockKind {
         return columns;
     }
 
-    /** Whether it says what the workshop has; else what is wished of it. */
-    boolean isStock() {
+    /**
+     * Whether it says what the workshop has; else what is wished of it.
+     * @return false for set targets, lines and resins
+     */
+    public boolean isStock() {
         return this != SET_TARGETS && this != LINES && this != RESINS;
     }
 

@@ -127,16 +127,16 @@ final class TableReader {
         return true;
     }
 
-    private static List<String> names(CSVRecord header) {
+    static List<String> names(CSVRecord header) {
         return header.stream().map(cell -> SafeCell.read(cell.strip())).toList();
     }
 
-    private CSVParser open() throws IOException {
+    CSVParser open() throws IOException {
         return CSVFormat.DEFAULT.builder().setDelimiter(separator.mark()).setIgnoreEmptyLines(false)
             .setIgnoreSurroundingSpaces(true).get().parse(new StringReader(text));
     }
 
-    private static boolean isBlank(CSVRecord record) {
+    static boolean isBlank(CSVRecord record) {
         for (String cell : record) {
             if (!cell.isBlank()) {
                 return false;

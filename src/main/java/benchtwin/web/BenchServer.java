@@ -63,7 +63,7 @@ public final class BenchServer implements AutoCloseable {
         new Guard(listening.access(), door).add(config.routes);
         new SignInPages(site, listening.access(), door, clock).add(config.routes);
         for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new LabelPages(site),
-            new TicketPages(site), new StockPages(site), new MatchPages(site), new ShaftsPages(site), new ChangePages(site),
+            new TicketPages(site), new ImportPages(site), new StockPages(site), new MatchPages(site), new ShaftsPages(site), new ChangePages(site),
             new BendPages(site))) {
             routes.add(config.routes);
         }

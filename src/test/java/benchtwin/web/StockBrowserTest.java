@@ -3,9 +3,12 @@ package benchtwin.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.bench.StockViews;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 
 /** The drawers: found, moved, labelled. */
@@ -45,5 +48,25 @@ class StockBrowserTest {
         Look.at(BROWSER, "count", "/stock/count?kind=weight");
         BROWSER.seen(By.cssSelector("input[name^='count-']")).sendKeys("17");
         BROWSER.press("Put the counts down").sees("Put down: 17 of");
+    }
+
+    @Test
+    void aFileWithFaultsIsMendedBesideItsRowsAndImported(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("weights-spring.csv");
+        Files.writeString(file, "tag,port,mass_g,count,place\nX-01,M5,4,3,tray\nX-02,M5,heavy,3,tray\n");
+        BROWSER.open("/").press("Stock").press("Import a file");
+        Look.asItStands(BROWSER, "import");
+        BROWSER.field("CSV files").sendKeys(file.toString());
+        BROWSER.press("Look at them").sees("1 fault: nothing is entered").sees("\"heavy\" is not a number");
+        assertThat(BROWSER.seen(By.cssSelector("td.fault")).getText()).isEqualTo("fault heavy");
+        Look.asItStands(BROWSER, "import-faults");
+        Files.writeString(file, "tag,port,mass_g,count,place\nX-01,M5,4,3,tray\nX-02,M5,6,3,tray\n");
+        BROWSER.press("Bring the mended files");
+        BROWSER.field("CSV files").sendKeys(file.toString());
+        BROWSER.press("Look at them").sees("2 new, 0 changed, 0 as before");
+        Look.asItStands(BROWSER, "import-look");
+        BROWSER.press("Enter 2 rows into the book").sees("Imported");
+        Look.asItStands(BROWSER, "import-done");
+        assertThat(StockViews.show(PAGES.book(), "X-02").part().place()).contains("tray");
     }
 }
