@@ -22,6 +22,8 @@ import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftPick;
 import benchtwin.match.Way;
 import benchtwin.sets.ClubOfSet;
+import benchtwin.sets.PlayerSet;
+import benchtwin.sets.SetAnswer;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -155,6 +157,30 @@ public final class JobPlanning {
             }
             return numbers;
         });
+    }
+
+    /**
+     * Makes each player's built clubs of a plan of sets a job: all of them, or none.
+     * @param book   the book
+     * @param plan   the plan
+     * @param number a job that was taken on before, where there is one player only
+     * @param due    by when new ones are due
+     * @return the jobs' numbers, in the order of the players; none where no club is built
+     * @throws BadInput when a part is not free any more; then nothing is kept
+     */
+    public static List<String> promiseSets(OpenBook book, SetAnswer plan, Optional<String> number, Optional<String> due)
+        throws BadInput {
+        Map<For, List<PlannedClub>> jobs = new LinkedHashMap<>();
+        for (PlayerSet set : plan.players()) {
+            List<PlannedClub> clubs = set.clubs().stream().filter(club -> club.build().isPresent()).map(JobPlanning::ofSet).toList();
+            if (!clubs.isEmpty()) {
+                jobs.put(new For(number, new JobBook.Order(JobBook.What.SET, Optional.of(set.player()), Optional.empty(), due, "")), clubs);
+            }
+        }
+        if (number.isPresent() && jobs.size() > 1) {
+            throw new BadInput("--job %s is one player's: name the player with --players".formatted(number.get()));
+        }
+        return jobs.isEmpty() ? List.of() : promiseAll(book, jobs);
     }
 
     private static String promise(BookEntry entry, For job, Map<String, String> facts, List<PlannedClub> clubs)

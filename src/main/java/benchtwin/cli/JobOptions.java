@@ -3,10 +3,9 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.JobBook;
 import benchtwin.bench.JobPlanning;
+import benchtwin.sets.SetAnswer;
 import java.io.PrintWriter;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
@@ -62,17 +61,14 @@ final class JobOptions {
     /**
      * Promises whole sets, one job a player, all of them or none.
      * @param stock where the book is
-     * @param sets  what is planned, by player
+     * @param plan  what is planned
      * @param say   takes the word that it was done
      */
-    void promiseSets(StockOptions stock, Map<String, List<JobPlanning.PlannedClub>> sets, PrintWriter say) throws BadInput {
-        if (job != null && sets.size() > 1) {
-            throw new BadInput("--job %s is one player's: name the player with --players".formatted(job));
+    void promiseSets(StockOptions stock, SetAnswer plan, PrintWriter say) throws BadInput {
+        List<String> numbers = JobPlanning.promiseSets(stock.book(), plan, number(), Optional.ofNullable(due));
+        if (!numbers.isEmpty()) {
+            say.println("Promised to job %s.".formatted(String.join(", ", numbers)));
         }
-        Map<JobPlanning.For, List<JobPlanning.PlannedClub>> jobs = new LinkedHashMap<>();
-        sets.forEach((player, clubs) -> jobs.put(new JobPlanning.For(number(), new JobBook.Order(JobBook.What.SET,
-            Optional.of(player), Optional.empty(), Optional.ofNullable(due), "")), clubs));
-        say.println("Promised to job %s.".formatted(String.join(", ", JobPlanning.promiseAll(stock.book(), jobs))));
     }
 
     /**

@@ -1,7 +1,6 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
-import benchtwin.bench.JobPlanning;
 import benchtwin.bench.Pictures;
 import benchtwin.bench.SetJson;
 import benchtwin.bench.SetPictures;
@@ -17,9 +16,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -187,17 +184,7 @@ final class SetCommand implements Callable<Integer> {
         if (!job.isAsked()) {
             return;
         }
-        Map<String, List<JobPlanning.PlannedClub>> built = new LinkedHashMap<>();
-        for (PlayerSet set : plan.players()) {
-            List<JobPlanning.PlannedClub> clubs = set.clubs().stream().filter(club -> club.build().isPresent())
-                .map(JobPlanning::ofSet).toList();
-            if (!clubs.isEmpty()) {
-                built.put(set.player(), clubs);
-            }
-        }
-        if (!built.isEmpty()) {
-            job.promiseSets(stock, built, output.isJson() ? spec.commandLine().getErr() : spec.commandLine().getOut());
-        }
+        job.promiseSets(stock, plan, output.isJson() ? spec.commandLine().getErr() : spec.commandLine().getOut());
     }
 
     /** Writes what was asked for beside the page. */

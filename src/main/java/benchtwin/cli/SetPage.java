@@ -3,22 +3,17 @@ package benchtwin.cli;
 import benchtwin.bench.BuildIdentity;
 import benchtwin.bench.Cautions;
 import benchtwin.bench.SetService;
-import benchtwin.sets.OrderLine;
-import benchtwin.sets.PlanScore;
+import benchtwin.bench.SetWords;
 import benchtwin.sets.PlayerSet;
 import benchtwin.sets.SetAnswer;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** A plan of sets as bench sheets, one player after the other, then how good it is and what would make it better. */
 final class SetPage {
 
-    private static final int LISTED = 10;
-    private static final int LISTED_TO_BUILD = 6;
     private static final int DEFAULTS_NAMED = 3;
 
     private final Page page;
@@ -52,9 +47,9 @@ final class SetPage {
             new SetWhy(page, plan).print();
         }
         page.blank();
-        score();
+        page.wrapped("", SetWords.score(plan.score()));
         order();
-        pins();
+        SetWords.pinCost(plan).ifPresent(cost -> page.wrapped("", cost));
         plan.notes().forEach(note -> page.wrapped("Note: ", sentence(note)));
         RulesLines.whoDecides(page, plan.players().stream().flatMap(set -> set.clubs().stream()).flatMap(club -> club.build().stream()));
         Cautions.of(plan).forEach(caution -> page.wrapped("Caution: ", caution));
@@ -64,17 +59,8 @@ final class SetPage {
 
     /** What a workshop lead asks first. */
     private void opening() {
-        int built = plan.score().clubs() - plan.score().unbuilt();
-        int out = plan.players().stream().mapToInt(PlayerSet::outOfTolerance).sum();
-        page.wrapped("", "%s: %d of %d clubs built from stock, %s.".formatted(plan.players().size() == 1
-            ? "A set for " + plan.players().get(0).player() : "Sets for %d players".formatted(plan.players().size()), built,
-            plan.score().clubs(), out == 0 ? "all inside tolerance" : out + " of them out of tolerance"));
-        String left = plan.players().stream().filter(set -> set.unbuilt() > 0).map(set -> set.player() + " "
-            + set.clubs().stream().filter(club -> club.build().isEmpty()).map(club -> club.wanted().club())
-                .collect(Collectors.joining(", "))).collect(Collectors.joining("; "));
-        if (!left.isEmpty()) {
-            page.wrapped("Not built: ", left + ".");
-        }
+        page.wrapped("", SetWords.opening(plan));
+        SetWords.notBuilt(plan).ifPresent(left -> page.wrapped("Not built: ", left + "."));
         page.blank();
     }
 
@@ -95,57 +81,11 @@ final class SetPage {
         }
     }
 
-    private void score() {
-        PlanScore score = plan.score();
-        int built = score.clubs() - score.unbuilt();
-        page.wrapped("", "%d of %d clubs built; cost %s squared tolerances; %s; %s, seed %d%s.".formatted(built, score.clubs(),
-            Figures.fixed(score.cost(), 2), proof(score), score.rounds() == 1 ? "1 round" : score.rounds() + " rounds",
-            score.seed(), score.jointGain() > 0 ? "; planning groups jointly took off another "
-                + Figures.fixed(score.jointGain(), 2) : ""));
-    }
-
-    private static String proof(PlanScore score) {
-        OptionalDouble gap = score.gapPercent();
-        String among = "of parts among the %,d pairs worked out".formatted(score.options());
-        if (gap.isEmpty()) {
-            return "how near that is to the best choice was not shown";
-        }
-        return gap.getAsDouble() == 0 ? "proven: no choice %s costs less".formatted(among)
-            : "proven within %s %% of the best choice %s".formatted(percent(gap.getAsDouble()), among);
-    }
-
-    /** Rounded up: a proof may say less than it shows, never more. */
-    private static String percent(double gap) {
-        double scale = gap < 1 ? 100 : 10;
-        return Figures.fixed(Math.ceil(gap * scale) / scale, gap < 1 ? 2 : 1);
-    }
-
     private void order() {
-        if (plan.order().isEmpty()) {
-            return;
-        }
-        page.blank();
-        page.line("Worth ordering, most useful first");
-        for (OrderLine line : listed()) {
-            page.wrapped("   ", "%s, for %s: %s.".formatted(line.part(), line.forWhom(), Double.isInfinite(line.gain())
-                ? "builds a club that cannot be built now" : "takes off about %s".formatted(Figures.fixed(line.gain(), 2))));
-        }
-    }
-
-    /** Parts that build a club first, but not only those: a contested part is worth a look too. */
-    private List<OrderLine> listed() {
-        List<OrderLine> lines = new ArrayList<>(plan.order().stream().filter(line -> Double.isInfinite(line.gain()))
-            .limit(LISTED_TO_BUILD).toList());
-        plan.order().stream().filter(line -> !Double.isInfinite(line.gain())).limit(LISTED - lines.size()).forEach(lines::add);
-        plan.order().stream().filter(line -> !lines.contains(line)).limit(LISTED - lines.size()).forEach(lines::add);
-        return lines;
-    }
-
-    private void pins() {
-        if (plan.pinCost().isPresent()) {
-            double cost = plan.pinCost().getAsDouble();
-            page.wrapped("", Double.isInfinite(cost) ? "The pins leave a club out that could be built without them."
-                : "The pins together cost %s squared tolerances.".formatted(Figures.fixed(cost, 2)));
+        if (!plan.order().isEmpty()) {
+            page.blank();
+            page.line("Worth ordering, most useful first");
+            SetWords.order(plan).forEach(line -> page.wrapped("   ", line));
         }
     }
 

@@ -17,6 +17,7 @@ final class Assets implements Routes {
     private static final Map<String, Asset> LISTED = Map.of(
         "/bench.css", new Asset("/benchtwin/web/bench.css", "text/css; charset=utf-8"),
         "/bench.js", new Asset("/benchtwin/web/bench.js", SCRIPT),
+        "/live.js", new Asset("/benchtwin/web/live.js", SCRIPT),
         "/htmx.js", new Asset("/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js", SCRIPT));
 
     @Override

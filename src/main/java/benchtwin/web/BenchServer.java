@@ -12,9 +12,11 @@ import java.util.List;
 public final class BenchServer implements AutoCloseable {
 
     private final Javalin server;
+    private final Site site;
 
-    private BenchServer(Javalin server) {
+    private BenchServer(Javalin server, Site site) {
         this.server = server;
+        this.site = site;
     }
 
     /**
@@ -49,7 +51,7 @@ public final class BenchServer implements AutoCloseable {
         } catch (JavalinBindException taken) {
             throw new BadInput("port %d is taken by another program; give another with --port".formatted(port));
         }
-        return new BenchServer(server);
+        return new BenchServer(server, site);
     }
 
     private static void configure(JavalinConfig config, Site site, Listening listening, Door door, Clock clock, List<Routes> more) {
@@ -63,8 +65,8 @@ public final class BenchServer implements AutoCloseable {
         new Guard(listening.access(), door).add(config.routes);
         new SignInPages(site, listening.access(), door, clock).add(config.routes);
         for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new LabelPages(site),
-            new TicketPages(site), new ImportPages(site), new StockPages(site), new MatchPages(site), new ShaftsPages(site), new ChangePages(site),
-            new BendPages(site))) {
+            new TicketPages(site), new ImportPages(site), new StockPages(site),
+            new SetPages(site, site.sets()), new MatchPages(site), new ShaftsPages(site), new ChangePages(site), new BendPages(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));
@@ -81,6 +83,7 @@ public final class BenchServer implements AutoCloseable {
 
     @Override
     public void close() {
+        site.sets().close();
         server.stop();
     }
 }

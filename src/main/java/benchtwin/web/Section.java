@@ -6,6 +6,8 @@ public enum Section {
     TODAY("Today", "/"),
     /** The players and their clubs. */
     PLAYERS("Players", "/players"),
+    /** Plans of whole sets. */
+    SETS("Sets", "/sets"),
     /** The parts. */
     STOCK("Stock", "/stock"),
     /** Bending. */

@@ -1,6 +1,7 @@
 package benchtwin.web;
 
 import benchtwin.bench.OpenBook;
+import benchtwin.bench.SetRuns;
 import benchtwin.bench.StockMemory;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -20,6 +21,7 @@ final class Site {
 
     private final OpenBook book;
     private final StockMemory stock = new StockMemory();
+    private final SetRuns sets = new SetRuns();
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Site.class.getClassLoader(),
         Site.class.getPackageName());
 
@@ -33,6 +35,10 @@ final class Site {
 
     StockMemory stock() {
         return stock;
+    }
+
+    SetRuns sets() {
+        return sets;
     }
 
     /**
@@ -54,7 +60,7 @@ final class Site {
         ctx.html(filled(template, values));
     }
 
-    private String filled(String template, Map<String, Object> values) {
+    String filled(String template, Map<String, Object> values) {
         StringOutput page = new StringOutput();
         templates.render(template + ".jte", values, page);
         return page.toString();
