@@ -7,7 +7,7 @@ final class BodyLimit {
 
     /** No form without a file is longer, bytes; ours. */
     static final int FORM = 256 * 1024;
-    /** No file is larger, MB; a season's list of shafts has two. Ours. */
+    /** Files sent at once are no larger together, MB; a season's list of shafts has two. Ours. */
     static final int FILE_MB = 16;
     private static final long MB = 1024L * 1024;
     private static final String PLAIN = "application/x-www-form-urlencoded";

@@ -19,6 +19,7 @@ final class Guard implements Routes {
     private static final String CHANGING = "POST";
     /** What somebody sees who has not given the passphrase: nothing of the book. */
     private static final Set<String> OPEN = Set.of(SignInPages.PATH, "/theme", "/favicon.ico");
+    private static final int UNREADABLE = 400;
     private static final int NOT_ALLOWED = 405;
     private static final int ELSEWHERE = 421;
     private static final int FORBIDDEN = 403;
@@ -76,6 +77,11 @@ final class Guard implements Routes {
 
     private static String sent(Context ctx) {
         String header = ctx.header("X-Token");
-        return header != null ? header : ctx.formParam(FIELD);
+        try {
+            String field = ctx.formParam(FIELD);   // read even where the header has it: what cannot be read is refused here
+            return header != null ? header : field;
+        } catch (Exception unreadable) {   // checked ones come out of there too, undeclared
+            throw new Refused(UNREADABLE, "What was sent cannot be read as a form.");
+        }
     }
 }

@@ -3,6 +3,7 @@ package benchtwin.web;
 import io.javalin.config.JettyConfig;
 import io.javalin.config.SizeUnit;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -32,10 +33,14 @@ record Listening(Access access, int port) {
         jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
             http.setSendDateHeader(false);
+            // a name may hold a slash; routes are matched before it is decoded
+            http.setUriCompliance(UriCompliance.DEFAULT.with("names", UriCompliance.Violation.AMBIGUOUS_PATH_SEPARATOR));
         });
+        jetty.modifyServletContextHandler(context -> context.getServletHandler().setDecodeAmbiguousURIs(true));
         jetty.modifyServer(server -> server.setErrorHandler(new PlainErrors()));
         access.certificate().ifPresent(certificate -> jetty.addConnector((server, http) -> encrypted(server, http, certificate)));
-        jetty.multipartConfig.maxFileSize(BodyLimit.FILE_MB, SizeUnit.MB);
+        // a request that is longer was refused by its length before
+        jetty.multipartConfig.maxFileSize(BodyLimit.FILE_MB + 1L, SizeUnit.MB);
         jetty.multipartConfig.maxTotalRequestSize(BodyLimit.FILE_MB + 1L, SizeUnit.MB);
         jetty.multipartConfig.maxInMemoryFileSize(BodyLimit.FILE_MB + 1, SizeUnit.MB);
     }

@@ -19,7 +19,7 @@ public final class PassphraseHash {
     public static final int LEAST_SIGNS = 12;
     /** Most, so that nobody makes the slow function slower; ours. */
     static final int MOST_SIGNS = 200;
-    /** Rounds of HMAC-SHA-256. Published: OWASP Password Storage Cheat Sheet, PBKDF2 with HMAC-SHA-256, 600,000 or more. */
+    /** Rounds of HMAC-SHA-256, as the OWASP Password Storage Cheat Sheet asks of this method; memory. */
     static final int ROUNDS = 600_000;
     private static final String METHOD = "PBKDF2WithHmacSHA256";
     private static final String MARK = "pbkdf2-sha256";

@@ -6,6 +6,7 @@ import benchtwin.samples.PastWorkshop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +21,24 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  */
 final class WebBook implements BeforeAllCallback, AfterAllCallback {
 
+    private final Access access;
+    private final Clock clock;
+    private final List<Routes> more;
     private Path folder;
     private OpenBook book;
     private BenchServer server;
+
+    /** On this machine alone. */
+    WebBook() {
+        this(Access.here(), Clock.systemUTC(), List.of());
+    }
+
+    /** By another access and clock, with more routes. */
+    WebBook(Access access, Clock clock, List<Routes> more) {
+        this.access = access;
+        this.clock = clock;
+        this.more = more;
+    }
 
     @Override
     public void beforeAll(ExtensionContext context) throws IOException, BadInput {
@@ -30,7 +46,7 @@ final class WebBook implements BeforeAllCallback, AfterAllCallback {
         Path file = folder.resolve("samples.book");
         PastWorkshop.into(file);
         book = OpenBook.open(Optional.of(file), Optional.of("Jo"));
-        server = BenchServer.start(book, 0);
+        server = BenchServer.start(book, 0, access, clock, more);
     }
 
     @Override
