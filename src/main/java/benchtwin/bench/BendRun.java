@@ -23,7 +23,7 @@ import java.util.Optional;
 public final class BendRun {
 
     /** A reading further from what was asked than this is typed again before it is taken. Ours. */
-    private static final double SURPRISE_DEG = 2;
+    static final double SURPRISE_DEG = 2;
     /** Spreads of an ask that a reading may be off by before it is asked again. */
     private static final double SURPRISE_SPREADS = 5;
     private static final double MOST_ASKED_DEG = 20;
