@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What was asked cannot be done as it stands; the messages say what, where and what was expected. */
-public final class BadInput extends Exception {
+public class BadInput extends Exception {
 
     private static final long serialVersionUID = 1;
 
@@ -29,7 +29,7 @@ public final class BadInput extends Exception {
      * What to tell the user.
      * @return one line each
      */
-    public List<String> messages() {
+    public final List<String> messages() {
         return messages;
     }
 
@@ -38,7 +38,7 @@ public final class BadInput extends Exception {
      * @param other what else cannot be done
      * @return the messages of this one that the other has not, then the other's
      */
-    public BadInput and(BadInput other) {
+    public final BadInput and(BadInput other) {
         List<String> both = new ArrayList<>(messages);
         both.removeAll(other.messages);
         both.addAll(other.messages);

@@ -1,10 +1,12 @@
 package benchtwin.bench;
 
+import benchtwin.book.Entry;
 import benchtwin.book.EventKind;
 import benchtwin.book.KeptEvent;
 import benchtwin.book.KeptReading;
 import benchtwin.book.Moment;
 import benchtwin.book.NewReading;
+import benchtwin.book.Note;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -25,6 +27,21 @@ final class HistoryWords {
         String words = event.event().words().map(text -> ": " + text).orElse("");
         return "%s  %s%s%s".formatted(when(book, event.since()), what(event), words,
             event.entry().by().map(by -> " (" + by + ")").orElse(""));
+    }
+
+    /** The same as news: when it was entered, by whom, what. */
+    static String entered(OpenBook book, KeptEvent event) {
+        String words = event.event().words().map(text -> ": " + text).orElse("");
+        return "%s%s  %s%s".formatted(when(book, event.entry().at()), by(event.entry()), what(event), words);
+    }
+
+    /** A note as news. */
+    static String entered(OpenBook book, Note note) {
+        return "%s%s  note: %s".formatted(when(book, note.entry().at()), by(note.entry()), note.text());
+    }
+
+    private static String by(Entry entry) {
+        return entry.by().map(by -> " by " + by).orElse("");
     }
 
     /** A day, or a day with hour and minute where those are known, in the workshop's zone. */

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,10 +21,12 @@ public final class OpenBook {
 
     private final Book book;
     private final Author author;
+    private final Seen seen;
 
-    private OpenBook(Book book, Author author) {
+    private OpenBook(Book book, Author author, Seen seen) {
         this.book = book;
         this.author = author;
+        this.seen = seen;
     }
 
     /**
@@ -58,7 +61,7 @@ public final class OpenBook {
     /** The same at another time. */
     static OpenBook open(Path file, Optional<String> by, Clock clock) throws BadInput {
         try {
-            return new OpenBook(Book.open(file, clock), new Author(by, BuildIdentity.text()));
+            return new OpenBook(Book.open(file, clock), new Author(by, BuildIdentity.text()), Seen.NOTHING);
         } catch (BookProblem problem) {
             throw new BadInput(problem.getMessage());
         }
@@ -79,6 +82,33 @@ public final class OpenBook {
      */
     public Path file() {
         return book.file();
+    }
+
+    /**
+     * The same book for somebody who looked at things in it before: nothing is entered once one of them has changed since.
+     * @param before what was looked at, and when
+     * @return the book; entering then throws {@link ChangedMeanwhile} where something came between
+     */
+    public OpenBook asSeen(Seen before) {
+        return new OpenBook(book, author, before);
+    }
+
+    /**
+     * The same book in other hands.
+     * @param name who enters from now on
+     * @return the book
+     */
+    public OpenBook by(String name) {
+        return new OpenBook(book, new Author(Optional.of(name), BuildIdentity.text()), seen);
+    }
+
+    /**
+     * The number of the last entry, for {@link Seen}.
+     * @return 0 for an empty book
+     * @throws BadInput when the book cannot be read
+     */
+    public long lastEntry() throws BadInput {
+        return read(BookView::lastEntry);
     }
 
     Book book() {
@@ -106,10 +136,17 @@ public final class OpenBook {
     }
 
     <T> T write(String what, Book.Writes<T> writes) throws BadInput {
+        List<Seen.Change> since = new ArrayList<>();
         try {
-            return book.write(author, what, writes);
+            return book.write(author, what, entry -> {
+                since.addAll(seen.changes(this, entry));
+                if (!since.isEmpty()) {
+                    throw new BookProblem(since.get(0).words());
+                }
+                return writes.in(entry);
+            });
         } catch (BookProblem problem) {
-            throw new BadInput(problem.getMessage());
+            throw since.isEmpty() ? new BadInput(problem.getMessage()) : new ChangedMeanwhile(since);
         }
     }
 

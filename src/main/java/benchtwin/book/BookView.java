@@ -191,11 +191,21 @@ public class BookView {
         return events("WHERE event.kind = ?", kind.word());
     }
 
-    private List<KeptEvent> events(String where, Object id) {
+    /**
+     * What befell a thing and was entered after an entry.
+     * @param thing one of this book
+     * @param entry the number of the entry
+     * @return in order of entry
+     */
+    public final List<KeptEvent> eventsSince(Thing thing, long entry) {
+        return events("WHERE event.thing_id = ? AND event.entry_id > ?", thing.id(), entry);
+    }
+
+    private List<KeptEvent> events(String where, Object... ids) {
         Map<Long, List<KeptReading>> readings = new HashMap<>();
         statements.each(READINGS + where + " ORDER BY event.id, reading.id", row -> readings.computeIfAbsent(row.getLong(1),
-            event -> new ArrayList<>()).add(new KeptReading(row.getLong(2), Rows.reading(row, 3))), id);
-        return statements.list(EVENTS + where + " ORDER BY event.id", row -> event(row, readings), id);
+            event -> new ArrayList<>()).add(new KeptReading(row.getLong(2), Rows.reading(row, 3))), ids);
+        return statements.list(EVENTS + where + " ORDER BY event.id", row -> event(row, readings), ids);
     }
 
     private static KeptEvent event(ResultSet row, Map<Long, List<KeptReading>> readings) throws SQLException {
