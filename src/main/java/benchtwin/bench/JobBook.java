@@ -105,6 +105,10 @@ public final class JobBook {
     public record PartInShort(String kind, String tag, Optional<String> place, int count) {
     }
 
+    /** The one due first before the others, those without a day last. */
+    static final Comparator<StateOf> BY_DUE = Comparator.comparing((StateOf job) -> job.state().fact("due").orElse("9999"))
+        .thenComparing(job -> Integer.parseInt(job.thing().tag()));
+
     private JobBook() {
     }
 
@@ -190,8 +194,7 @@ public final class JobBook {
      */
     public static List<Job> list(OpenBook book, boolean all) throws BadInput {
         return book.read(view -> view.states(ThingKind.JOB).stream().filter(job -> all || isOpen(job))
-            .sorted(Comparator.comparing((StateOf job) -> job.state().fact("due").orElse("9999"))
-                .thenComparing(job -> Integer.parseInt(job.thing().tag())))
+            .sorted(BY_DUE)
             .map(job -> job(book, view, job)).toList());
     }
 
@@ -226,7 +229,7 @@ public final class JobBook {
         });
     }
 
-    private static Job job(OpenBook book, BookView view, StateOf job) {
+    static Job job(OpenBook book, BookView view, StateOf job) {
         State state = job.state();
         List<KeptEvent> events = view.events(job.thing());
         JobPlan plan = JobPlan.read(state).orElse(JobPlan.NONE);

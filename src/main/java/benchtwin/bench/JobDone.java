@@ -184,8 +184,7 @@ public final class JobDone {
     private Optional<Thing> existing(JobPlan.Club plan) throws BookProblem {
         Optional<Thing> planned = entry.thing(ThingKind.CLUB, plan.name());
         Map<String, String> parts = planned.map(club -> entry.state(club).facts()).orElse(Map.of());
-        boolean keeps = planned.isPresent() && (plan.saysNoParts() || List.of("head", "shaft").stream().anyMatch(part ->
-            Objects.equals(plan.build().get(part), parts.get(part))));
+        boolean keeps = planned.isPresent() && isOf(plan, parts);
         if (result.as().isEmpty()) {
             if (!keeps) {
                 throw new BookProblem("%s makes a new club; say its tag with --as TAG%s".formatted(job.name(), planned.isEmpty() ? ""
@@ -203,6 +202,12 @@ public final class JobDone {
                 plan.name()));
         }
         return named;
+    }
+
+    /** Whether a plan works on the club with these parts: what keeps its head or its shaft stays the club it is. */
+    static boolean isOf(JobPlan.Club plan, Map<String, String> parts) {
+        return plan.saysNoParts() || List.of("head", "shaft").stream().anyMatch(part ->
+            Objects.equals(plan.build().get(part), parts.get(part)));
     }
 
     /** In play again what was damaged; any other club as it was. */
