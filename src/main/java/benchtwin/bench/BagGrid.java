@@ -72,11 +72,12 @@ public final class BagGrid {
 
     /**
      * The bag.
-     * @param player  whose
-     * @param clubs   longest first, as a bag is laid out
-     * @param remarks what could not be compared
+     * @param player     whose
+     * @param tolerances how far off counts as right
+     * @param clubs      longest first, as a bag is laid out
+     * @param remarks    what could not be compared
      */
-    public record Bag(String player, List<Club> clubs, List<String> remarks) {
+    public record Bag(String player, Tolerances tolerances, List<Club> clubs, List<String> remarks) {
 
         /** Copies what it is given. */
         public Bag {
@@ -122,7 +123,7 @@ public final class BagGrid {
     }
 
     /**
-     * Lays the bag out.
+     * Lays the bag out, with what puts each club right.
      * @param book       the book
      * @param player     whose
      * @param tolerances how far off still counts as right; those the player prefers stand where none is named
@@ -131,25 +132,41 @@ public final class BagGrid {
      * @throws BadInput when there is no such player, or the player has no clubs
      */
     public static Bag of(OpenBook book, String player, Map<Quantity, Double> tolerances, ShopSettings shop) throws BadInput {
-        List<String> remarks = new ArrayList<>();
-        Map<Quantity, Double> preferred = new EnumMap<>(Quantity.class);
-        String[] name = new String[1];
-        List<Club> clubs = book.read(view -> {
+        Bag bag = laidOut(book, player, tolerances);
+        if (bag.clubs().stream().allMatch(club -> club.drifted().isEmpty())) {
+            return bag;
+        }
+        Workshop found = Workshop.of(book, Optional.empty(), true);
+        return new Bag(bag.player(), bag.tolerances(), bag.clubs().stream().map(club -> putRight(found, club, bag.tolerances(), shop))
+            .toList(), bag.remarks());
+    }
+
+    /**
+     * Lays the bag out; what puts a club right is not looked for, which takes longer than all the rest.
+     * @param book       the book
+     * @param player     whose
+     * @param tolerances how far off still counts as right; those the player prefers stand where none is named
+     * @return the bag
+     * @throws BadInput when there is no such player, or the player has no clubs
+     */
+    public static Bag laidOut(OpenBook book, String player, Map<Quantity, Double> tolerances) throws BadInput {
+        Bag bag = book.read(view -> {
             Thing thing = OpenBook.need(view, ThingKind.PLAYER, player);
-            name[0] = thing.tag();
+            Map<Quantity, Double> preferred = new EnumMap<>(Quantity.class);
             preferred.putAll(PlayerBook.tolerances(view.state(thing).facts()));
             preferred.putAll(tolerances);
+            Tolerances used = new Tolerances(preferred, Map.of());
             GaugeReference gauges = GaugeReference.of(view);
-            List<Club> own = carried(view, thing).stream()
-                .map(club -> club(book, club, new Tolerances(preferred, Map.of()), gauges, remarks)).toList();
+            List<String> remarks = new ArrayList<>();
+            List<Club> clubs = carried(view, thing).stream().map(club -> club(book, club, used, gauges, remarks)).toList();
             remarks.addAll(gauges.remarks());
-            return own;
+            return new Bag(thing.tag(), used, clubs, remarks);
         });
-        if (clubs.isEmpty()) {
+        if (bag.clubs().isEmpty()) {
             throw new BadInput("%s has no clubs in play in the book; put one in with benchtwin club add, or benchtwin stock import"
-                .formatted(name[0]));
+                .formatted(bag.player()));
         }
-        return new Bag(name[0], planned(book, clubs, new Tolerances(preferred, Map.of()), shop), remarks);
+        return bag;
     }
 
     /** The clubs in a player's bag and those that stand in for one of them, longest first. */
@@ -167,34 +184,29 @@ public final class BagGrid {
 
     private static Club club(OpenBook book, StateOf club, Tolerances tolerances, GaugeReference gauges, List<String> remarks) {
         State state = club.state();
-        Map<Quantity, ClubValues.Value> should = state.accepted().map(accepted -> ClubValues.carried(
-            ClubValues.of(ClubReadings.accepted(accepted)), ClubViews.category(state))).orElse(Map.of());
-        Map<Quantity, ClubValues.Value> now = ClubValues.carried(ClubValues.of(ClubReadings.current(state)), ClubViews.category(state));
         List<String> own = new ArrayList<>();
-        Map<Quantity, ValueComparison> values = ClubViews.compared(should, now, tolerances, gauges, own);
+        Map<Quantity, ValueComparison> values = ClubViews.againstRecord(state, tolerances, gauges, own);
         own.forEach(remark -> remarks.add(club.thing().tag() + ": " + remark));
         List<Quantity> drifted = values.entrySet().stream().filter(one -> one.getValue().isBeyondUncertainty())
             .map(Map.Entry::getKey).toList();
-        Optional<LocalDate> readOn = now.values().stream().map(value -> value.since().day(book.zone())).max(LocalDate::compareTo);
+        Optional<LocalDate> readOn = ClubValues.of(ClubReadings.current(state)).values().stream().map(value -> value.since().day(book.zone())).max(LocalDate::compareTo);
         String number = state.fact("number").map(text -> " " + text).orElse("");
         return new Club(club.thing().tag(), state.fact("category").orElse("club") + number, state.fact("state").orElse("in play"),
             values, readOn, drifted, Optional.empty(), Optional.empty());
     }
 
-    /** Looks for the way that brings each drifted club back to its record. */
-    private static List<Club> planned(OpenBook book, List<Club> clubs, Tolerances tolerances, ShopSettings shop) throws BadInput {
-        if (clubs.stream().allMatch(club -> club.drifted().isEmpty())) {
-            return clubs;
+    /**
+     * Looks for the quickest way that brings a club back to its record.
+     * @param found      the stock, with clubs as they measure now
+     * @param club       a club of a bag
+     * @param tolerances those of its bag
+     * @param shop       what the workshop can set
+     * @return the club with a plan, or with why there is none; as it is where nothing has drifted
+     */
+    public static Club putRight(Workshop found, Club club, Tolerances tolerances, ShopSettings shop) {
+        if (club.drifted().isEmpty()) {
+            return club;
         }
-        Workshop found = Workshop.of(book, Optional.empty(), true);
-        List<Club> planned = new ArrayList<>();
-        for (Club club : clubs) {
-            planned.add(club.drifted().isEmpty() ? club : planned(found, club, tolerances, shop));
-        }
-        return planned;
-    }
-
-    private static Club planned(Workshop found, Club club, Tolerances tolerances, ShopSettings shop) {
         Map<Quantity, ChangeService.Amount> back = new TreeMap<>();
         club.drifted().stream().filter(SET_AT_THE_BENCH::contains).forEach(quantity -> back.put(quantity,
             new ChangeService.Amount(club.values().get(quantity).a().orElseThrow(), false)));

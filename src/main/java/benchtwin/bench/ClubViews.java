@@ -174,6 +174,25 @@ public final class ClubViews {
         });
     }
 
+    /**
+     * A club against its own record: what it should measure first, what it measures now second.
+     * @param book       the book
+     * @param tag        the club's tag
+     * @param tolerances how far off still counts as right
+     * @return by quantity; what was never read is left out
+     * @throws BadInput when there is no such club
+     */
+    public static Map<Quantity, ValueComparison> againstRecord(OpenBook book, String tag, Tolerances tolerances) throws BadInput {
+        return book.read(view -> againstRecord(view.state(OpenBook.need(view, ThingKind.CLUB, tag)), tolerances,
+            GaugeReference.of(view), new ArrayList<>()));
+    }
+
+    static Map<Quantity, ValueComparison> againstRecord(State club, Tolerances tolerances, GaugeReference gauges, List<String> remarks) {
+        Map<Quantity, ClubValues.Value> should = club.accepted().map(accepted -> ClubValues.carried(
+            ClubValues.of(ClubReadings.accepted(accepted)), category(club))).orElse(Map.of());
+        return compared(should, measured(club), tolerances, gauges, remarks);
+    }
+
     private static Map<Quantity, ClubValues.Value> measured(State club) {
         return ClubValues.carried(ClubValues.of(ClubReadings.current(club)), category(club));
     }

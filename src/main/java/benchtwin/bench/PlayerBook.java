@@ -36,7 +36,7 @@ public final class PlayerBook {
      * @param notes      notes on the player, oldest first
      */
     public record Player(String name, Optional<Hand> hand, Map<Quantity, Double> tolerances, List<ClubInShort> clubs,
-                         List<String> jobs, List<String> notes) {
+                         List<JobInShort> jobs, List<String> notes) {
 
         /** Copies what it is given. */
         public Player {
@@ -45,6 +45,22 @@ public final class PlayerBook {
             clubs = List.copyOf(clubs);
             jobs = List.copyOf(jobs);
             notes = List.copyOf(notes);
+        }
+    }
+
+    /**
+     * A job in one line.
+     * @param number its number
+     * @param words  {@code twin of C-17, due 2026-05-21, planned}
+     */
+    public record JobInShort(String number, String words) {
+
+        /**
+         * The line.
+         * @return with the job's number before it
+         */
+        public String line() {
+            return "job %s: %s".formatted(number, words);
         }
     }
 
@@ -137,7 +153,7 @@ public final class PlayerBook {
         String name = player.thing().tag();
         return new Player(name, hand(player), tolerances(player.state().facts()),
             view.statesOf(ThingKind.CLUB, name).stream().map(PlayerBook::inShort).toList(),
-            view.statesOf(ThingKind.JOB, name).stream().filter(JobBook::isOpen).map(job -> "job %s: %s".formatted(
+            view.statesOf(ThingKind.JOB, name).stream().filter(JobBook::isOpen).map(job -> new JobInShort(
                 job.thing().tag(), JobBook.inWords(job.state()))).toList(),
             view.notes(player.thing()).stream().map(Note::text).toList());
     }

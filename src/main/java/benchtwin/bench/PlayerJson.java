@@ -41,7 +41,7 @@ public final class PlayerJson {
         ArrayNode clubs = node.putArray("clubs");
         player.clubs().forEach(club -> clubs.addObject().put("tag", club.tag()).put("what", club.what())
             .put("state", club.state()).put("parts", club.parts()));
-        node.set("jobs", Json.texts(player.jobs()));
+        node.set("jobs", Json.texts(player.jobs().stream().map(PlayerBook.JobInShort::line).toList()));
         node.set("notes", Json.texts(player.notes()));
         return node;
     }

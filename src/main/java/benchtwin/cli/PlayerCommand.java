@@ -63,7 +63,7 @@ final class PlayerCommand extends CommandGroup {
             int name = Math.min(width, LONGEST_NAME);
             players.forEach(player -> page.line("%-" + name + "s  %-5s  %2d club%s  %s", page.cut(player.name(), name),
                 player.hand().map(Hand::word).orElse(""), player.clubs().size(), player.clubs().size() == 1 ? " " : "s",
-                page.cut(String.join("; ", player.jobs()), Page.WIDTH - name - LONGEST_NAME / 2)));
+                page.cut(String.join("; ", player.jobs().stream().map(PlayerBook.JobInShort::line).toList()), Page.WIDTH - name - LONGEST_NAME / 2)));
         }
         return Main.DONE;
     }
@@ -94,7 +94,7 @@ final class PlayerCommand extends CommandGroup {
         }
         player.clubs().forEach(club -> page.line("%-24s  %-12s  %-8s  %s", page.cut(club.tag(), 24), page.cut(club.what(), 12),
             club.state(), page.cut(club.parts(), 46)));
-        player.jobs().forEach(job -> page.wrapped("", job));
+        player.jobs().forEach(job -> page.wrapped("", job.line()));
         player.notes().forEach(note -> page.wrapped("Note: ", note));
     }
 }
