@@ -16,6 +16,8 @@ final class Assets implements Routes {
     private static final String SCRIPT = "text/javascript; charset=utf-8";
     private static final Map<String, Asset> LISTED = Map.of(
         "/bench.css", new Asset("/benchtwin/web/bench.css", "text/css; charset=utf-8"),
+        "/pad.js", new Asset("/benchtwin/web/pad.js", SCRIPT),
+        "/scan.js", new Asset("/benchtwin/web/scan.js", SCRIPT),
         "/bench.js", new Asset("/benchtwin/web/bench.js", SCRIPT),
         "/live.js", new Asset("/benchtwin/web/live.js", SCRIPT),
         "/htmx.js", new Asset("/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js", SCRIPT));

@@ -64,9 +64,10 @@ public final class BenchServer implements AutoCloseable {
         config.http.defaultContentType = "text/html; charset=utf-8";
         new Guard(listening.access(), door).add(config.routes);
         new SignInPages(site, listening.access(), door, clock).add(config.routes);
-        for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new LabelPages(site),
-            new TicketPages(site), new ImportPages(site), new StockPages(site),
-            new SetPages(site, site.sets()), new MatchPages(site), new ShaftsPages(site), new ChangePages(site), new BendPages(site))) {
+        for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new ReadingPages(site),
+            new PlayerPages(site), new JobPages(site), new NotePages(site), new LabelPages(site), new TicketPages(site),
+            new ImportPages(site), new StockPages(site), new SetPages(site, site.sets()), new MatchPages(site), new ShaftsPages(site),
+            new ChangePages(site), new BendPages(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));

@@ -3,9 +3,13 @@ package benchtwin.web;
 import benchtwin.bench.BadInput;
 import benchtwin.club.Word;
 import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -44,6 +48,32 @@ final class Form {
     /** A box that can be ticked. */
     boolean isTicked(String name) {
         return text(name).isPresent();
+    }
+
+    /** A number that a page wrote itself. */
+    long count(String name) throws BadInput {
+        Optional<String> typed = text(name);
+        if (typed.isEmpty() || !typed.get().matches("\\d{1,18}")) {
+            throw new BadInput("this form lacks what its page wrote into it: load the page again");
+        }
+        return Long.parseLong(typed.get());
+    }
+
+    /** A day. */
+    Optional<LocalDate> day(String name, String called) throws BadInput {
+        Optional<String> typed = text(name);
+        try {
+            return typed.map(LocalDate::parse);
+        } catch (DateTimeParseException notADay) {
+            throw new BadInput("%s: \"%s\" is not a day; expected year-month-day, such as 2026-05-03".formatted(called, typed.get()));
+        }
+    }
+
+    /** Every field as it was typed, to show it again. */
+    Map<String, String> typed() {
+        Map<String, String> typed = new HashMap<>();
+        (posted ? ctx.formParamMap() : ctx.queryParamMap()).forEach((name, values) -> typed.put(name, values.isEmpty() ? "" : values.get(0)));
+        return typed;
     }
 
     /** Every value of a field that may come several times. */

@@ -7,7 +7,10 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /** What every page shares: the book, the stock as it was last read, the templates. */
@@ -18,10 +21,15 @@ final class Site {
     /** Where it is kept how the browser stands to the pages. */
     static final String STANDING = "standing";
     private static final String THEME = "theme";
+    private static final String WHO = "who";
+    private static final String SAID = "said";
+    /** A name of 60 letters, each written with nine characters. */
+    private static final int MOST_WHO = 1000;
 
     private final OpenBook book;
     private final StockMemory stock = new StockMemory();
     private final SetRuns sets = new SetRuns();
+    private final Notices notices = new Notices();
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Site.class.getClassLoader(),
         Site.class.getPackageName());
 
@@ -31,6 +39,22 @@ final class Site {
 
     OpenBook book() {
         return book;
+    }
+
+    /** The book in the hands of who uses this browser. */
+    OpenBook book(Context ctx) {
+        String name = who(ctx);
+        return name.isEmpty() ? book : book.by(name);
+    }
+
+    /** What is to be said on the page that comes next. */
+    Notices notices() {
+        return notices;
+    }
+
+    /** Sends a browser on to a page that says something of the last entry. */
+    void goOn(Context ctx, String path, List<String> said) {
+        ctx.redirect(said.isEmpty() ? path : "%s?%s=%s".formatted(path, SAID, notices.keep(said)));
     }
 
     StockMemory stock() {
@@ -66,11 +90,24 @@ final class Site {
         return page.toString();
     }
 
-    private static Frame frame(Context ctx, String title, Section section) {
+    private Frame frame(Context ctx, String title, Section section) {
         String theme = ctx.cookie(THEME);
         Standing standing = ctx.attribute(STANDING);
         return new Frame(title, section, ctx.attribute(TOKEN), "dark".equals(theme) || "light".equals(theme) ? theme : "",
-            ctx.path(), standing == null ? Standing.STRANGER : standing);
+            ctx.path(), standing == null ? Standing.STRANGER : standing, who(ctx), Form.query(ctx).text(SAID).map(notices::take).orElse(List.of()));
+    }
+
+    /** Who enters from this browser; empty when they did not say. */
+    private static String who(Context ctx) {
+        String kept = ctx.cookie(WHO);
+        if (kept == null || kept.length() > MOST_WHO) {
+            return "";
+        }
+        try {
+            return URLDecoder.decode(kept, StandardCharsets.UTF_8).strip();
+        } catch (IllegalArgumentException notOurs) {
+            return "";
+        }
     }
 
     /** Whether a script asks for a part of a page. */

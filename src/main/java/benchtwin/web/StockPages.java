@@ -20,10 +20,11 @@ final class StockPages implements Routes {
     private static final String COUNTED = "count-";
 
     private final Site site;
-    private final Notices notices = new Notices();
+    private final Notices notices;
 
     StockPages(Site site) {
         this.site = site;
+        this.notices = site.notices();
     }
 
     @Override

@@ -23,19 +23,30 @@ record ToleranceFields(Map<Quantity, Double> all, Map<String, String> typed) {
     static ToleranceFields of(OpenBook book, String club, Form form, List<Quantity> quantities) throws BadInput {
         Map<Quantity, Double> all = new EnumMap<>(Quantity.class);
         all.putAll(PlayerBook.tolerancesFor(book, club));
+        Map<Quantity, Double> typed = typed(form, quantities);
+        all.putAll(typed);
         Map<String, String> fields = new LinkedHashMap<>();
+        typed.keySet().forEach(quantity -> fields.put(field(quantity), form.text(field(quantity)).orElse("")));
+        return new ToleranceFields(all, fields);
+    }
+
+    /** What was typed alone. */
+    static Map<Quantity, Double> typed(Form form, List<Quantity> quantities) throws BadInput {
+        Map<Quantity, Double> tolerances = new EnumMap<>(Quantity.class);
         for (Quantity quantity : quantities) {
-            String field = FIELD + quantity.word();
-            Optional<Double> typed = form.number(field, "tolerance of " + QuantityText.name(quantity));
+            Optional<Double> typed = form.number(field(quantity), "tolerance of " + QuantityText.name(quantity));
             if (typed.isPresent()) {
                 if (!(typed.get() > 0)) {
-                    throw new BadInput("a tolerance of %s for %s is not above 0".formatted(form.text(field).orElse(""),
+                    throw new BadInput("a tolerance of %s for %s is not above 0".formatted(form.text(field(quantity)).orElse(""),
                         QuantityText.name(quantity)));
                 }
-                all.put(quantity, typed.get());
-                fields.put(field, form.text(field).orElse(""));
+                tolerances.put(quantity, typed.get());
             }
         }
-        return new ToleranceFields(all, fields);
+        return tolerances;
+    }
+
+    private static String field(Quantity quantity) {
+        return FIELD + quantity.word();
     }
 }
