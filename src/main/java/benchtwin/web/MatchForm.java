@@ -95,6 +95,15 @@ public final class MatchForm {
             .with(readFields);
     }
 
+    /**
+     * The same question with one more part left out.
+     * @param part its tag
+     * @return an address
+     */
+    public String leavingOut(String part) {
+        return asked().with("leaveOut", part).at("/clubs/" + FindPages.encoded(tag) + "/twin");
+    }
+
     /** Whether a part was left out just now, by its button. */
     boolean isLeavingOut() {
         return form.text("leaveOut").isPresent();
