@@ -73,6 +73,17 @@ public final class Seen {
         return and(ThingKind.PLAYER, name);
     }
 
+    /**
+     * A part as well.
+     * @param fullTag its tag with its kind before it: {@code head:H-014}; anything else is left out
+     * @return a copy
+     */
+    public Seen part(String fullTag) {
+        String[] named = fullTag.split(":", 2);
+        return StockBook.PART_KINDS.stream().filter(kind -> named.length == 2 && kind.word().equals(named[0])).findFirst()
+            .map(kind -> and(kind, named[1])).orElse(this);
+    }
+
     private Seen and(ThingKind kind, String tag) {
         List<Look> more = new ArrayList<>(looks);
         more.add(new Look(kind, tag));

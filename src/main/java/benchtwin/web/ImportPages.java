@@ -88,7 +88,7 @@ final class ImportPages implements Routes {
                         + "Somebody entered something meanwhile; look at it again."));
                     return;
                 }
-                brought.done = StockImport.enter(site.book(), look.read().orElseThrow(), foreseen.get());
+                brought.done = StockImport.enter(site.book(ctx), look.read().orElseThrow(), foreseen.get());
                 Uploads.remove(brought.files);
             }
         }

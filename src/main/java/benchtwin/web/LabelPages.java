@@ -108,7 +108,7 @@ final class LabelPages implements Routes {
     /** They came out of the printer. */
     private void printed(Context ctx) throws BadInput {
         List<String> tags = Form.posted(ctx).all("tag");
-        Labels.mark(site.book(), new Labels.Chosen(List.of(), tags), LocalDate.now());
+        Labels.mark(site.book(ctx), new Labels.Chosen(List.of(), tags), LocalDate.now());
         ctx.redirect("/labels?marked=yes");
     }
 }

@@ -176,7 +176,7 @@ final class SetPages implements Routes {
     private void promise(Context ctx) throws BadInput {
         SetRun run = runs.get(ctx.pathParam("id"));
         try {
-            run.promise(site.book(), Form.posted(ctx).text("due").map(due -> due.replace('T', ' ')));
+            run.promise(site.book(ctx), Form.posted(ctx).text("due").map(due -> due.replace('T', ' ')));
             ctx.redirect("/sets/" + run.id());
         } catch (BadInput cannot) {
             ctx.status(CONFLICT);

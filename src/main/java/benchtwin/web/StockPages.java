@@ -1,6 +1,9 @@
 package benchtwin.web;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.ChangedMeanwhile;
+import benchtwin.bench.OpenBook;
+import benchtwin.bench.Seen;
 import benchtwin.bench.StockBook;
 import benchtwin.bench.StockViews;
 import io.javalin.config.RoutesConfig;
@@ -67,9 +70,10 @@ final class StockPages implements Routes {
     }
 
     private void show(Context ctx, String tag, List<String> wrong) throws BadInput {
+        long seen = site.book().lastEntry();   // before anything is read, or what came between would be overlooked
         StockViews.PartHistory part = StockViews.show(site.book(), tag);
         site.page(ctx, "part", "%s %s".formatted(part.part().kind(), part.part().tag()), Section.STOCK, Map.of("part", part,
-            "said", said(ctx), "wrong", wrong, "typed", typed(ctx)));
+            "said", said(ctx), "wrong", wrong, "typed", typed(ctx), "seen", seen));
     }
 
     private void several(Context ctx, List<String> tags, List<String> wrong) throws BadInput {
@@ -79,12 +83,13 @@ final class StockPages implements Routes {
         if (tags.size() > MOST_AT_ONCE) {
             throw new BadInput("%d parts at once: expected at most %d".formatted(tags.size(), MOST_AT_ONCE));
         }
+        long seen = site.book().lastEntry();
         List<StockViews.Part> parts = new ArrayList<>();
         for (String tag : tags) {
             parts.add(StockViews.show(site.book(), tag).part());
         }
         site.page(ctx, "partsTicked", parts.size() == 1 ? "1 part" : parts.size() + " parts", Section.STOCK, Map.of("parts", parts,
-            "said", said(ctx), "wrong", wrong, "typed", typed(ctx)));
+            "said", said(ctx), "wrong", wrong, "typed", typed(ctx), "seen", seen));
     }
 
     /** What was typed into a form that could not be done, so that nobody types it twice. */
@@ -99,19 +104,35 @@ final class StockPages implements Routes {
         List<String> tags = form.all("tag");
         boolean one = tags.size() == 1 && !form.isTicked("several");
         try {
-            List<String> said = new StockActs(site.book(), form, tags).done(ctx.pathParam("act"));
+            Seen seen = Entering.seen(form);
+            for (String tag : tags) {
+                seen = seen.part(tag);
+            }
+            OpenBook book = site.book(ctx);
+            // a note overwrites nothing, so what came between does not matter to it
+            boolean note = ctx.pathParam("act").equals("note");
+            List<String> said = new StockActs(note ? book : book.asSeen(seen), form, tags).done(ctx.pathParam("act"));
             StringBuilder back = new StringBuilder(one ? "/stock/" + FindPages.encoded(tags.get(0)) + "?" : "/stock/several?");
             if (!one) {
                 tags.forEach(tag -> back.append("tag=").append(FindPages.encoded(tag)).append('&'));
             }
             ctx.redirect(back + "said=" + notices.keep(said));
+        } catch (ChangedMeanwhile changed) {
+            List<String> wrong = new ArrayList<>(List.of("Nothing was entered: somebody else entered something first. If it still holds, "
+                + "send it again."));
+            wrong.addAll(changed.messages());
+            again(ctx, 409, one, tags, wrong);
         } catch (BadInput cannot) {
-            ctx.status(400);
-            if (one) {
-                show(ctx, tags.get(0), cannot.messages());
-            } else {
-                several(ctx, tags, cannot.messages());
-            }
+            again(ctx, 400, one, tags, cannot.messages());
+        }
+    }
+
+    private void again(Context ctx, int status, boolean one, List<String> tags, List<String> wrong) throws BadInput {
+        ctx.status(status);
+        if (one) {
+            show(ctx, tags.get(0), wrong);
+        } else {
+            several(ctx, tags, wrong);
         }
     }
 
@@ -141,7 +162,7 @@ final class StockPages implements Routes {
             if (counts.isEmpty()) {
                 throw new BadInput("no count was filled in");
             }
-            String said = notices.keep(List.of("Put down: " + String.join(", ", StockBook.count(site.book(), counts)) + "."));
+            String said = notices.keep(List.of("Put down: " + String.join(", ", StockBook.count(site.book(ctx), counts)) + "."));
             ctx.redirect("/stock/count?said=" + said);
         } catch (BadInput cannot) {
             ctx.status(400);

@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
@@ -19,6 +20,22 @@ class StockPagesTest {
 
     private static StockViews.Part part(String tag) throws Exception {
         return StockViews.show(PAGES.book(), tag).part();
+    }
+
+    /** An act by somebody who has just looked. */
+    private static HttpResponse<String> act(String act, String... fields) throws Exception {
+        return VISIT.post("/stock/acts/" + act, Stream.concat(Stream.of("seen", Long.toString(PAGES.book().lastEntry())),
+            Stream.of(fields)).toArray(String[]::new));
+    }
+
+    @Test
+    void whoSendsSecondIsToldWhatCameFirstAndNothingIsOverwritten() throws Exception {
+        String before = Long.toString(PAGES.book().lastEntry());
+        act("move", "tag", "head:H-026", "place", "van");
+        HttpResponse<String> second = VISIT.post("/stock/acts/move", "seen", before, "tag", "head:H-026", "place", "tray 9");
+        assertThat(second.statusCode()).isEqualTo(409);
+        assertThat(second.body()).contains("somebody else entered something first", "moved to van", "value=\"tray 9\"");
+        assertThat(part("H-026").place()).contains("van");
     }
 
     @Test
@@ -39,7 +56,7 @@ class StockPagesTest {
 
     @Test
     void severalPartsMoveTogetherAndThePageSaysSo() throws Exception {
-        HttpResponse<String> moved = VISIT.post("/stock/acts/move", "tag", "head:H-020", "tag", "head:H-021", "place", "van <3>");
+        HttpResponse<String> moved = act("move", "tag", "head:H-020", "tag", "head:H-021", "place", "van <3>");
         assertThat(moved.statusCode()).isEqualTo(200);
         assertThat(moved.body()).contains("H-020, H-021 moved to van &lt;3&gt;.").doesNotContain("van <3>");
         assertThat(part("H-020").place()).contains("van <3>");
@@ -48,7 +65,7 @@ class StockPagesTest {
 
     @Test
     void wherePartsCannotAllBePromisedNoneIsAndWhatWasTypedStays() throws Exception {
-        HttpResponse<String> refused = VISIT.post("/stock/acts/reserve", "tag", "head:H-022", "tag", "head:H-245", "whom", "Quincy");
+        HttpResponse<String> refused = act("reserve", "tag", "head:H-022", "tag", "head:H-245", "whom", "Quincy");
         assertThat(refused.statusCode()).isEqualTo(400);
         assertThat(refused.body()).contains("head H-245 is promised to E. Ashcutter", "value=\"Quincy\"");
         assertThat(part("H-022").promises()).isEmpty();
@@ -56,22 +73,22 @@ class StockPagesTest {
 
     @Test
     void aPartIsPromisedReleasedRetiredAndBroughtBack() throws Exception {
-        VISIT.post("/stock/acts/reserve", "tag", "head:H-023", "whom", "A. Tester");
+        act("reserve", "tag", "head:H-023", "whom", "A. Tester");
         assertThat(part("H-023").promises()).hasSize(1);
-        VISIT.post("/stock/acts/release", "tag", "head:H-023", "why", "");
+        act("release", "tag", "head:H-023", "why", "");
         assertThat(part("H-023").promises()).isEmpty();
-        assertThat(VISIT.post("/stock/acts/retire", "tag", "head:H-023", "why", "sold").body()).contains("H-023 out of the stock.");
+        assertThat(act("retire", "tag", "head:H-023", "why", "sold").body()).contains("H-023 out of the stock.");
         assertThat(part("H-023").standing()).isEqualTo("retired");
         assertThat(VISIT.get("/stock/head:H-023").body()).contains("Back in stock");
-        VISIT.post("/stock/acts/return", "tag", "head:H-023", "why", "found");
+        act("return", "tag", "head:H-023", "why", "found");
         assertThat(part("H-023").standing()).isEqualTo("in stock");
     }
 
     @Test
-    void aCrackedPartNeverComesBack() {
-        VISIT.post("/stock/acts/retire", "tag", "head:H-024", "cracked", "yes");
+    void aCrackedPartNeverComesBack() throws Exception {
+        act("retire", "tag", "head:H-024", "cracked", "yes");
         assertThat(VISIT.get("/stock/head:H-024").body()).doesNotContain("Back in stock");
-        assertThat(VISIT.post("/stock/acts/return", "tag", "head:H-024").statusCode()).isEqualTo(400);
+        assertThat(act("return", "tag", "head:H-024").statusCode()).isEqualTo(400);
     }
 
     @Test
@@ -87,8 +104,8 @@ class StockPagesTest {
     }
 
     @Test
-    void aNoteIsShownAsTyped() {
-        VISIT.post("/stock/acts/note", "tag", "head:H-025", "note", "<script>alert(1)</script>");
+    void aNoteIsShownAsTyped() throws Exception {
+        act("note", "tag", "head:H-025", "note", "<script>alert(1)</script>");
         assertThat(VISIT.get("/stock/head:H-025").body()).contains("&lt;script&gt;alert(1)&lt;/script&gt;").doesNotContain("<script>alert");
     }
 
