@@ -111,7 +111,7 @@ class SafetyTest {
     @Test
     void aMethodAPageDoesNotHaveIsSaidToBeSo() throws Exception {
         caller.get("/");
-        assertThat(caller.post("/players", Map.of()).statusCode()).isEqualTo(405);
+        assertThat(caller.post("/find", Map.of()).statusCode()).isEqualTo(405);
         assertThat(caller.get("/theme").statusCode()).isEqualTo(405);
         assertThat(Wire.send(PAGES.port(), "TRACE / HTTP/1.1", "Host: localhost", "X-Secret: told")).startsWith("HTTP/1.1 405").doesNotContain("told");
     }
@@ -179,7 +179,7 @@ class SafetyTest {
         assertThat(upload("", "").body()).contains("no file was chosen");
         HttpResponse<String> large = upload("heads.csv", "x".repeat((BodyLimit.FILE_MB << 20) + BodyLimit.FORM));
         assertThat(large.statusCode()).isEqualTo(413);
-        assertThat(large.body()).contains("larger than 16 MB. Nothing of it was read.");
+        assertThat(large.body()).contains("larger than 16 MB. Nothing of it was taken.");
     }
 
     @Test
