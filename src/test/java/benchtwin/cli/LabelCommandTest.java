@@ -73,7 +73,7 @@ class LabelCommandTest {
         "label | name the tags, or say which with --kind, --place or --new",
         "label H-9999 | nothing here is tagged H-9999; nearest are H-",
         "label --kind boots | \"boots\" is nothing that has a label; expected one of head, shaft, grip, sleeve, weight, club",
-        "label H-014 --sheet a5-1x1 | --sheet \"a5-1x1\" is not known; benchtwin label --sheets lists them",
+        "label H-014 --sheet a5-1x1 | --sheet \"a5-1x1\" is not known; expected one of a4-2x7, a4-3x7, ",
         "label H-014 --from 22 | --from 22: a sheet a4-3x7 has labels 1 to 21",
         "label H-014 --from 0 | --from 0: a sheet a4-3x7 has labels 1 to 21",
         "label H-014 --copies 0 | --copies 0: expected 1 to 100",
