@@ -7,7 +7,6 @@ import benchtwin.club.Quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 
 /** Where bends are written down, each as it is done, and found again. */
 public sealed interface BendJournal permits BookBends, BendFile {
@@ -105,9 +104,4 @@ public sealed interface BendJournal permits BookBends, BendFile {
      * @return for instance {@code the book}
      */
     String place();
-
-    /** The number of an entry that was put right, if this one does that. */
-    static OptionalLong numberIn(String text) {
-        return text == null || text.isEmpty() ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(text));
-    }
 }

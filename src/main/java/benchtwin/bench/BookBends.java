@@ -71,7 +71,8 @@ final class BookBends implements BendJournal {
 
     private static List<Kept> kept(List<KeptEvent> bends, Map<String, String> models) {
         Set<Long> putRight = new HashSet<>();
-        bends.forEach(bend -> BendJournal.numberIn(bend.event().facts().get(INSTEAD_OF)).ifPresent(putRight::add));
+        bends.stream().map(bend -> bend.event().facts()).filter(facts -> facts.containsKey(INSTEAD_OF))
+            .forEach(facts -> putRight.add(Long.parseLong(facts.get(INSTEAD_OF))));
         List<Kept> kept = new ArrayList<>();
         for (KeptEvent bend : bends) {
             Map<String, String> facts = bend.event().facts();
