@@ -66,6 +66,14 @@ public record FaultySheet(String file, List<String> ofTheWhole, List<String> hea
     }
 
     /**
+     * Whether something is said about a row.
+     * @return false when every row that is shown is good
+     */
+    public boolean hasWords() {
+        return rows.stream().anyMatch(row -> !row.faults().isEmpty() || !row.odd().isEmpty());
+    }
+
+    /**
      * Files with their faults and warnings.
      * @param files    the files, of which no two have one name
      * @param faults   what is wrong with them

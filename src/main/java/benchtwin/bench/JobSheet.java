@@ -15,14 +15,23 @@ import java.util.Optional;
  * Everything about one job.
  * @param job      the job
  * @param needs    the parts its plan takes, with where they lie
+ * @param work     what is done to each club of the plan
  * @param aims     what each club of the plan should come out at
- * @param sketch   the head before and after, where the plan is of one club and changes its angles
  * @param cautions of the work planned
  * @param makesNew whether it makes a club that needs a tag of its own
  * @param isOpen   whether it is still to be done
  */
-public record JobSheet(JobBook.Job job, List<JobNeeds.Need> needs, List<Aim> aims, Optional<HeadSketchPicture> sketch,
-                       List<String> cautions, boolean makesNew, boolean isOpen) {
+public record JobSheet(JobBook.Job job, List<JobNeeds.Need> needs, List<Work> work, List<Aim> aims, List<String> cautions,
+                       boolean makesNew, boolean isOpen) {
+
+    /**
+     * What is done to a club.
+     * @param club   its tag, or what the set calls it
+     * @param steps  what to do, in order
+     * @param sketch the head before and after, where its angles change
+     */
+    public record Work(String club, List<String> steps, Optional<HeadSketchPicture> sketch) {
+    }
 
     /**
      * What a club of a plan should come out at.
@@ -47,14 +56,30 @@ public record JobSheet(JobBook.Job job, List<JobNeeds.Need> needs, List<Aim> aim
             StateOf job = new StateOf(thing, view.state(thing));
             JobPlan plan = JobPlan.read(job.state()).orElse(JobPlan.NONE);
             boolean one = plan.clubs().size() == 1;
-            return new JobSheet(JobBook.job(book, view, job), JobNeeds.of(view, job, plan), plan.clubs().stream().map(JobSheet::aim).toList(),
-                one ? new TicketParts(view).sketch(plan.clubs().get(0)) : Optional.empty(), Cautions.ofHazards(Today.hazards(plan)),
+            return new JobSheet(JobBook.job(book, view, job), JobNeeds.of(view, job, plan), work(view, plan),
+                plan.clubs().stream().map(JobSheet::aim).toList(), Cautions.ofHazards(Today.hazards(plan)),
                 one && makesNew(view, plan.clubs().get(0)), JobBook.isOpen(job));
         });
     }
 
+    private static List<Work> work(BookView view, JobPlan plan) {
+        TicketParts parts = new TicketParts(view);
+        return plan.clubs().stream().map(club -> new Work(club.name(), club.steps(), parts.sketch(club))).toList();
+    }
+
     private static Aim aim(JobPlan.Club club) {
         return new Aim(club.name(), club.wanted(), club.predicted(), club.uncertainty());
+    }
+
+    /**
+     * The head of one of its clubs before and after.
+     * @param club its tag, or what the set calls it
+     * @return the drawing
+     * @throws BadInput when the plan does not change the angles of such a club
+     */
+    public HeadSketchPicture sketch(String club) throws BadInput {
+        return work.stream().filter(one -> one.club().equals(club)).findFirst().flatMap(Work::sketch).orElseThrow(() -> new BadInput(
+            "the plan of job %s changes no angles of a club %s".formatted(job.number(), club)));
     }
 
     private static boolean makesNew(BookView view, JobPlan.Club plan) {

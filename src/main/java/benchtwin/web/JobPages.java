@@ -28,6 +28,7 @@ final class JobPages implements Routes {
     @Override
     public void add(RoutesConfig routes) {
         routes.get("/jobs/{number}", ctx -> show(ctx, "job", Draft.empty(site.book().lastEntry())));
+        routes.get("/jobs/{number}/sketch", this::sketch);
         routes.get("/jobs/{number}/hand-over", ctx -> show(ctx, "handOver", Draft.empty(site.book().lastEntry())));
         routes.post("/jobs/{number}/hand-over", ctx -> Entering.post(site, ctx, (form, book) -> handOver(ctx, form, book),
             draft -> show(ctx, "handOver", draft)));
@@ -38,6 +39,18 @@ final class JobPages implements Routes {
     private void show(Context ctx, String template, Draft draft) throws BadInput {
         JobSheet sheet = JobSheet.of(site.book(), ctx.pathParam("number"));
         site.page(ctx, template, "Job " + sheet.job().number(), Section.TODAY, Map.of("sheet", sheet, "draft", draft));
+    }
+
+    private void sketch(Context ctx) throws BadInput {
+        String number = ctx.pathParam("number");
+        String club = Form.query(ctx).need("club", "the club");
+        String svg = JobSheet.of(site.book(), number).sketch(club).svg();
+        String title = "The head of %s before and after".formatted(club);
+        if (Site.wantsPart(ctx)) {
+            site.part(ctx, "sketch", Map.of("svg", svg, "title", title));
+        } else {
+            site.page(ctx, "sketchPage", title, Section.TODAY, Map.of("svg", svg, "back", "/jobs/" + number));
+        }
     }
 
     private Entering.Outcome callOff(Context ctx, Form form, OpenBook book) throws BadInput {

@@ -81,7 +81,7 @@ class TodayTest {
             assertThat(aim.predicted().keySet()).containsAll(aim.wanted().keySet());
             assertThat(aim.uncertainty().keySet()).containsAll(aim.wanted().keySet());
         });
-        assertThat(sheet.sketch().orElseThrow().svg()).contains("H-110");
+        assertThat(sheet.work().get(0).sketch().orElseThrow().svg()).contains("H-110");
         assertThat(sheet.makesNew()).as("it keeps its shaft").isFalse();
         assertThat(sheet.isOpen()).isTrue();
     }

@@ -15,7 +15,7 @@ import java.util.logging.Level;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 
-/** Holds a page to what every page must be, in both themes and at both sizes, and keeps its pictures in {@code target/screens}. */
+/** Holds a page to what every page must be, in both themes, at both sizes and on paper, and keeps its pictures in {@code target/screens}. */
 final class Look {
 
     private static final Path SCREENS = Path.of("target", "screens");
@@ -51,6 +51,7 @@ final class Look {
                 look.photograph(name, screen, theme);
             }
         }
+        Paper.holds(browser.driver(), name);
         browser.driver().executeScript(THEME + " = arguments[0]", before);
         browser.on(Screen.LAPTOP);
         look.comesFromHereAlone();
