@@ -33,7 +33,7 @@ public final class Main implements Runnable {
     private static final List<Class<?>> COMMANDS = List.of(MatchCommand.class, PredictCommand.class, ShaftsCommand.class,
         ChangeCommand.class, SetCommand.class, BendCommand.class, RulesCommand.class, BagCommand.class, StockCommand.class,
         PlayerCommand.class, ClubCommand.class, JobCommand.class, TicketCommand.class, LabelCommand.class, GaugeCommand.class,
-        NoteCommand.class, BookCommand.class, ServeCommand.class, HelpCommand.class);
+        NoteCommand.class, BookCommand.class, ServeCommand.class, DemoCommand.class, HelpCommand.class);
     private static final Pattern CHOICE = Pattern.compile("(expected one of )\\[([A-Z_, ]+)\\] \\(case-insensitive\\)");
 
     @Spec
