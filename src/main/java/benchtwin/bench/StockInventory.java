@@ -69,8 +69,32 @@ final class StockInventory {
         return read(view, stock.rows).inventory().map(Inventory::grips).orElse(List.of());
     }
 
+    /**
+     * One part or club alone, which is the same as in the whole stock: no row speaks of another thing's.
+     * @param book    the book
+     * @param text    how it stands
+     * @param gauges  what readings are carried by
+     * @param asFound whether a club is taken as it measures now
+     */
+    static InventoryRead one(OpenBook book, StateText text, GaugeReference gauges, boolean asFound) {
+        StockInventory stock = new StockInventory(book, Optional.empty(), asFound, CloseLook.AT_ALL);
+        switch (text.thing().kind()) {
+            case SLEEVE -> stock.part(text, StockKind.SLEEVES);
+            case WEIGHT -> stock.part(text, StockKind.WEIGHTS);
+            case HEAD -> stock.part(text, StockKind.HEADS);
+            case SHAFT -> stock.part(text, StockKind.SHAFTS);
+            case GRIP -> stock.part(text, StockKind.GRIPS);
+            case CLUB -> stock.club(text);
+            default -> throw new IllegalArgumentException(text.thing().name() + " is no stock");
+        }
+        return read(gauges, stock.rows);
+    }
+
     private static InventoryRead read(BookView view, List<RecordedCells> rows) {
-        GaugeReference gauges = GaugeReference.of(view);
+        return read(GaugeReference.of(view), rows);
+    }
+
+    private static InventoryRead read(GaugeReference gauges, List<RecordedCells> rows) {
         return InventoryOfRows.read(rows.stream().map(cells -> cells.carriedBy(gauges).row()).toList(), true);
     }
 
@@ -93,16 +117,18 @@ final class StockInventory {
     }
 
     private void parts(BookView view, ThingKind kind, StockKind sheet) {
-        view.eachState(kind, text -> {
-            boolean cracked = PartActs.CRACKED.equals(text.facts().get("condition"));
-            if (text.standing() != Standing.RETIRED || cracked) {
-                if (isClose(text)) {
-                    part(text.whole(), sheet);
-                } else {
-                    inShort(text, sheet);
-                }
+        view.eachState(kind, text -> part(text, sheet));
+    }
+
+    private void part(StateText text, StockKind sheet) {
+        boolean cracked = PartActs.CRACKED.equals(text.facts().get("condition"));
+        if (text.standing() != Standing.RETIRED || cracked) {
+            if (isClose(text)) {
+                part(text.whole(), sheet);
+            } else {
+                inShort(text, sheet);
             }
-        });
+        }
     }
 
     private boolean isClose(StateText part) {

@@ -1,34 +1,37 @@
 package benchtwin.bench;
 
-import java.util.Optional;
-
-/** The stock as it was last read out of a book, until something is entered there. Safe for several threads. */
+/**
+ * The stock as a book has it, kept at hand: what was entered since it was last asked for is taken in, and nothing else is read again.
+ * Safe for several threads.
+ */
 public final class StockMemory {
 
-    private record Kept(OpenBook book, long lastEntry, Workshop workshop) {
-    }
-
-    private Kept asRecorded;
-    private Kept asFound;
+    private OpenBook book;
+    private StockPieces pieces;
+    private Workshop asRecorded;
+    private Workshop asFound;
 
     /**
      * The stock now.
      * @param book    the book
      * @param asFound whether clubs are taken as they measure now, not as they should
-     * @return the stock
+     * @return the stock; the very object of last time while no part and no club stands otherwise than then
      * @throws BadInput when the book cannot be read
      */
     public synchronized Workshop of(OpenBook book, boolean asFound) throws BadInput {
-        Kept kept = asFound ? this.asFound : asRecorded;
-        long last = book.read(view -> view.lastEntry());
-        if (kept == null || kept.book() != book || kept.lastEntry() != last) {
-            kept = new Kept(book, last, Workshop.of(book, Optional.empty(), asFound));
-            if (asFound) {
-                this.asFound = kept;
-            } else {
-                asRecorded = kept;
-            }
+        if (this.book != book) {
+            this.book = book;
+            pieces = new StockPieces(book);
         }
-        return kept.workshop();
+        if (book.read(pieces::catchUp)) {
+            asRecorded = null;
+            this.asFound = null;
+        }
+        if (asFound) {
+            this.asFound = this.asFound == null ? pieces.whole(true) : this.asFound;
+            return this.asFound;
+        }
+        asRecorded = asRecorded == null ? pieces.whole(false) : asRecorded;
+        return asRecorded;
     }
 }

@@ -54,6 +54,11 @@ public record Workshop(Inventory inventory, List<String> remarks) {
             messages.add(NOTHING_READ);
             throw new BadInput(messages);
         }
+        return ofGoodRows(read);
+    }
+
+    /** The good rows of what was read; nothing when there are none. */
+    static Workshop ofGoodRows(InventoryRead read) {
         List<String> remarks = new ArrayList<>();
         read.faults().forEach(fault -> remarks.add("left out: " + fault.text()));
         more(remarks, read.faultCount() - read.faults().size(), "faults");
@@ -61,7 +66,7 @@ public record Workshop(Inventory inventory, List<String> remarks) {
         more(remarks, read.warningCount() - read.warnings().size(), "warnings");
         read.unknownColumns().forEach((file, columns) -> remarks.add(
             "%s: columns not known here, kept as they are: %s".formatted(file, String.join(", ", columns))));
-        return new Workshop(read.inventory().get(), List.copyOf(remarks));
+        return new Workshop(read.inventory().orElse(Inventory.EMPTY), List.copyOf(remarks));
     }
 
     /**

@@ -183,6 +183,23 @@ public class BookView {
     }
 
     /**
+     * The number of the last event: whatever is entered later befalls a thing in an event with a greater one.
+     * @return 0 for a book in which nothing befell anything
+     */
+    public final long lastEvent() {
+        return statements.first("SELECT coalesce(max(id), 0) FROM event", row -> row.getLong(1)).orElseThrow();
+    }
+
+    /**
+     * What something befell after an event: only these things stand otherwise than they did then.
+     * @param event the event's number, from {@link #lastEvent}
+     * @return each once
+     */
+    public final List<Thing> touchedSince(long event) {
+        return statements.list(THINGS + "WHERE id IN (SELECT thing_id FROM event WHERE id > ?) ORDER BY id", row -> Rows.thing(row, 1), event);
+    }
+
+    /**
      * Every event of one kind.
      * @param kind what befell
      * @return in order of entry
