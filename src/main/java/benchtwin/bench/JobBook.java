@@ -279,7 +279,11 @@ public final class JobBook {
     }
 
     static boolean isOpen(StateOf job) {
-        return job.state().standing() == Standing.WAITING || job.state().standing() == Standing.PLANNED;
+        return isOpen(job.state().standing());
+    }
+
+    static boolean isOpen(Standing job) {
+        return job == Standing.WAITING || job == Standing.PLANNED;
     }
 
     /** A job in a few words: {@code twin of C-17, due 2026-05-21, planned}. */

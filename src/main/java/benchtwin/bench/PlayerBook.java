@@ -10,8 +10,10 @@ import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.Hand;
 import benchtwin.club.Quantity;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -125,6 +127,40 @@ public final class PlayerBook {
     }
 
     /**
+     * A player in one line.
+     * @param name  as typed
+     * @param clubs how many clubs the player has
+     * @param jobs  the player's jobs that are not done
+     */
+    public record InShort(String name, int clubs, List<JobInShort> jobs) {
+    }
+
+    /**
+     * Every player in short; of the clubs, which are many, nothing is read but whose they are.
+     * @param book the book
+     * @return by name
+     * @throws BadInput when the book cannot be read
+     */
+    public static List<InShort> inShort(OpenBook book) throws BadInput {
+        return book.read(view -> {
+            Map<String, Integer> clubs = view.countByOwner(ThingKind.CLUB);
+            Map<String, List<JobInShort>> jobs = new HashMap<>();
+            view.eachState(ThingKind.JOB, text -> {
+                if (JobBook.isOpen(text.standing())) {
+                    StateOf job = text.whole();
+                    job.state().fact("player").ifPresent(player -> jobs.computeIfAbsent(player, name -> new ArrayList<>()).add(jobInShort(job)));
+                }
+            });
+            return view.things(ThingKind.PLAYER).stream().map(player -> new InShort(player.tag(), clubs.getOrDefault(player.tag(), 0),
+                jobs.getOrDefault(player.tag(), List.of()))).sorted((a, b) -> a.name().compareToIgnoreCase(b.name())).toList();
+        });
+    }
+
+    private static JobInShort jobInShort(StateOf job) {
+        return new JobInShort(job.thing().tag(), JobBook.inWords(job.state()));
+    }
+
+    /**
      * Every player.
      * @param book the book
      * @return by name
@@ -152,9 +188,8 @@ public final class PlayerBook {
     private static Player player(BookView view, StateOf player) {
         String name = player.thing().tag();
         return new Player(name, hand(player), tolerances(player.state().facts()),
-            view.statesOf(ThingKind.CLUB, name).stream().map(PlayerBook::inShort).toList(),
-            view.statesOf(ThingKind.JOB, name).stream().filter(JobBook::isOpen).map(job -> new JobInShort(
-                job.thing().tag(), JobBook.inWords(job.state()))).toList(),
+            view.statesOf(ThingKind.CLUB, name).stream().map(PlayerBook::clubInShort).toList(),
+            view.statesOf(ThingKind.JOB, name).stream().filter(JobBook::isOpen).map(PlayerBook::jobInShort).toList(),
             view.notes(player.thing()).stream().map(Note::text).toList());
     }
 
@@ -185,7 +220,7 @@ public final class PlayerBook {
         return tolerances;
     }
 
-    private static ClubInShort inShort(StateOf club) {
+    private static ClubInShort clubInShort(StateOf club) {
         Map<String, String> facts = club.state().facts();
         String number = facts.containsKey("number") ? " " + facts.get("number") : "";
         return new ClubInShort(club.thing().tag(), facts.getOrDefault("category", "club") + number,

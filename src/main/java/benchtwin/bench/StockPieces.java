@@ -1,6 +1,5 @@
 package benchtwin.bench;
 
-import benchtwin.book.BookProblem;
 import benchtwin.book.BookView;
 import benchtwin.book.StateText;
 import benchtwin.book.Thing;
@@ -16,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -38,34 +38,31 @@ final class StockPieces {
     private final SortedMap<Long, Workshop> asFound = new TreeMap<>();
     private GaugeReference gauges;
     private LocalDate day;
-    private long lastEvent;
+    private final LastLook last = new LastLook();
 
     StockPieces(OpenBook book) {
         this.book = book;
     }
 
     /** Takes in what was entered since the last time, or everything the first time; says whether any of it is stock. */
-    boolean catchUp(BookView view) throws BookProblem {
-        long now = view.lastEvent();
-        List<Thing> touched = day == null ? List.of() : view.touchedSince(lastEvent);
-        boolean anew = day == null || now < lastEvent || touched.stream().anyMatch(thing -> thing.kind() == ThingKind.GAUGE);
+    boolean catchUp(BookView view) {
+        Optional<List<Thing>> touched = last.touched(view);
+        boolean anew = touched.isEmpty() || touched.get().stream().anyMatch(thing -> thing.kind() == ThingKind.GAUGE);
         boolean changed = anew;
         if (anew) {
             readAll(view);
         } else {
-            List<Thing> stock = Stream.concat(touched.stream().filter(thing -> thing.kind().isPart() || thing.kind() == ThingKind.CLUB),
-                dated(view).stream()).distinct().toList();
-            for (Thing thing : stock) {
-                take(view.text(thing));
-            }
+            List<Thing> stock = Stream.concat(touched.get().stream().filter(thing -> thing.kind().isPart()
+                || thing.kind() == ThingKind.CLUB), dated(view).stream()).distinct().toList();
+            stock.forEach(thing -> take(view.text(thing)));
             changed = !stock.isEmpty();
         }
-        lastEvent = now;
+        last.isNow(view);
         day = book.today();
         return changed;
     }
 
-    private void readAll(BookView view) throws BookProblem {
+    private void readAll(BookView view) {
         List.of(parts, asRecorded, asFound).forEach(SortedMap::clear);
         gauges = GaugeReference.of(view);
         for (ThingKind kind : ThingKind.values()) {

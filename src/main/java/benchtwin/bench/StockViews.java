@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Finds parts in the book, shows one, counts them, and proves that they stand as their events say. */
 public final class StockViews {
@@ -73,8 +74,7 @@ public final class StockViews {
          * @return category, number, hand and model of a head and so on, as far as they are known
          */
         public String what() {
-            return String.join(" ", OF_THE_MODEL.stream().filter(name -> !name.equals("mass_g") || isCounted())
-                .flatMap(name -> fact(name).map(text -> ColumnText.value(name, text)).stream()).toList());
+            return StockViews.what(isCounted(), facts);
         }
     }
 
@@ -136,22 +136,23 @@ public final class StockViews {
         return states(book, asked).stream().map(part -> part(book, part)).toList();
     }
 
+    static String what(boolean counted, Map<String, String> facts) {
+        return OF_THE_MODEL.stream().filter(name -> facts.containsKey(name) && (counted || !name.equals("mass_g")))
+            .map(name -> ColumnText.value(name, facts.get(name))).collect(Collectors.joining(" "));
+    }
+
     private static List<StateOf> states(OpenBook book, Asked asked) throws BadInput {
-        List<ThingKind> kinds = new ArrayList<>();
-        for (String word : asked.kinds()) {
-            kinds.add(kind(word));
-        }
+        List<ThingKind> kinds = kinds(asked.kinds());
         return book.read(view -> {
             List<StateOf> parts = new ArrayList<>();
-            for (ThingKind kind : kinds.isEmpty() ? StockBook.PART_KINDS : kinds.stream().distinct().sorted().toList()) {
+            for (ThingKind kind : kinds) {
                 List<StateOf> ofKind = new ArrayList<>();
                 view.eachState(kind, text -> {
                     if (mayBeAsked(asked, text)) {
                         ofKind.add(text.whole());
                     }
                 });
-                ofKind.stream().filter(part -> !asked.free() || free(part) > 0)
-                    .filter(part -> asked.words().stream().allMatch(word -> speaksOf(part, word)))
+                ofKind.stream().filter(part -> PartLine.of(part).isAsked(asked))
                     .sorted(Comparator.comparing(part -> part.thing().tag())).forEach(parts::add);
             }
             return parts;
@@ -164,26 +165,21 @@ public final class StockViews {
             && (part.isPromised() || asked.words().stream().allMatch(part::says));
     }
 
+    /** The kinds that are asked for, each once and in order; all when none is named. */
+    static List<ThingKind> kinds(List<String> words) throws BadInput {
+        List<ThingKind> kinds = new ArrayList<>();
+        for (String word : words) {
+            kinds.add(kind(word));
+        }
+        return kinds.isEmpty() ? StockBook.PART_KINDS : kinds.stream().distinct().sorted().toList();
+    }
+
     private static ThingKind kind(String word) throws BadInput {
         String asked = word.strip().toLowerCase(Locale.ROOT);
         String singular = asked.endsWith("s") ? asked.substring(0, asked.length() - 1) : asked;
         return StockBook.PART_KINDS.stream().filter(kind -> kind.word().equals(singular)).findFirst().orElseThrow(() -> new BadInput(
             "\"%s\" is no kind of part; expected one of %s".formatted(word,
                 String.join(", ", StockBook.PART_KINDS.stream().map(ThingKind::word).toList()))));
-    }
-
-    /** How many of it can still be promised. A kind that nobody counted is taken as one that is not used up. */
-    private static int free(StateOf part) {
-        return part.state().standing() == Standing.THERE ? Math.max(0, part.state().count() - part.state().promised()) : 0;
-    }
-
-    private static boolean speaksOf(StateOf part, String word) {
-        String asked = word.toLowerCase(Locale.ROOT);
-        State state = part.state();
-        return part.thing().tag().toLowerCase(Locale.ROOT).contains(asked)
-            || state.facts().values().stream().anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(asked))
-            || state.club().filter(club -> club.toLowerCase(Locale.ROOT).contains(asked)).isPresent()
-            || state.promises().stream().anyMatch(promise -> promise.text().toLowerCase(Locale.ROOT).contains(asked));
     }
 
     /**
@@ -210,16 +206,20 @@ public final class StockViews {
      * @throws BadInput when the book cannot be read
      */
     public static List<Tally> tally(OpenBook book, Asked asked) throws BadInput {
+        return tallied(states(book, new Asked(asked.kinds(), asked.words(), false, true)).stream().map(PartLine::of).toList());
+    }
+
+    static List<Tally> tallied(List<PartLine> parts) {
         Map<ThingKind, Map<String, int[]>> tallies = new TreeMap<>();
-        for (StateOf part : states(book, new Asked(asked.kinds(), asked.words(), false, true))) {
-            int[] counts = tallies.computeIfAbsent(part.thing().kind(), kind -> new TreeMap<>())
-                .computeIfAbsent(part(book, part).what(), what -> new int[4]);
-            switch (part.state().standing()) {
+        for (PartLine part : parts) {
+            int[] counts = tallies.computeIfAbsent(part.part().kind(), kind -> new TreeMap<>())
+                .computeIfAbsent(part.what(), what -> new int[4]);
+            switch (part.standing()) {
                 case RETIRED -> counts[3]++;
                 case BUILT_IN -> counts[2]++;
                 default -> {
-                    counts[0] += free(part);
-                    counts[1] += part.state().promised();
+                    counts[0] += part.free();
+                    counts[1] += part.promised();
                 }
             }
         }
@@ -239,7 +239,7 @@ public final class StockViews {
         return book.read(view -> BookCare.Check.of(BookCheck.derived(view)));
     }
 
-    private static Part part(OpenBook book, StateOf part) {
+    static Part part(OpenBook book, StateOf part) {
         State state = part.state();
         boolean counted = part.thing().kind().isCounted();
         return new Part(part.thing().kind().word(), part.thing().tag(), standing(state), state.club(), state.fact("place"),

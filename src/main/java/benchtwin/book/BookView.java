@@ -142,6 +142,19 @@ public class BookView {
     }
 
     /**
+     * How many things each player has.
+     * @param kind what: clubs or jobs
+     * @return by the player's tag, those who have any
+     */
+    public final Map<String, Integer> countByOwner(ThingKind kind) {
+        derive();
+        Map<String, Integer> counts = new HashMap<>();
+        statements.each("SELECT owner, count(*) FROM state WHERE kind = ? AND owner IS NOT NULL GROUP BY owner",
+            row -> counts.put(row.getString(1), row.getInt(2)), kind.word());
+        return counts;
+    }
+
+    /**
      * How a thing stood at another time, or as it was known then.
      * @param thing one of this book
      * @param asOf  what is looked at

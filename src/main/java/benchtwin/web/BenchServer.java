@@ -11,12 +11,17 @@ import java.util.List;
 /** The pages, served. */
 public final class BenchServer implements AutoCloseable {
 
+    /** The book may be moved or deleted once the pages have ended, so what still reads in it is waited for. */
+    private static final long MOST_WAIT_MS = 5_000;
+
     private final Javalin server;
     private final Site site;
+    private final Thread reading;
 
-    private BenchServer(Javalin server, Site site) {
+    private BenchServer(Javalin server, Site site, Thread reading) {
         this.server = server;
         this.site = site;
+        this.reading = reading;
     }
 
     /**
@@ -51,7 +56,10 @@ public final class BenchServer implements AutoCloseable {
         } catch (JavalinBindException taken) {
             throw new BadInput("port %d is taken by another program; give another with --port".formatted(port));
         }
-        return new BenchServer(server, site);
+        Thread first = new Thread(site::readAhead, "first reading of the stock");
+        first.setDaemon(true);
+        first.start();
+        return new BenchServer(server, site, first);
     }
 
     private static void configure(JavalinConfig config, Site site, Listening listening, Door door, Clock clock, List<Routes> more) {
@@ -86,5 +94,10 @@ public final class BenchServer implements AutoCloseable {
     public void close() {
         site.sets().close();
         server.stop();
+        try {
+            reading.join(MOST_WAIT_MS);
+        } catch (InterruptedException hurry) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

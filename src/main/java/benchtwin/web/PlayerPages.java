@@ -13,13 +13,19 @@ import benchtwin.match.ShopSettings;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
 /** Players: their clubs, tolerances, jobs and notes; the whole bag; new players and new clubs. */
 final class PlayerPages implements Routes {
+
+    /** More rows than these are not shown at once. */
+    private static final int MOST = 200;
 
     private final Site site;
 
@@ -42,7 +48,21 @@ final class PlayerPages implements Routes {
     }
 
     private void list(Context ctx, Draft draft) throws BadInput {
-        site.page(ctx, "players", "Players", Section.PLAYERS, Map.of("players", PlayerBook.list(site.book()), "draft", draft));
+        Form form = Form.query(ctx);
+        String words = form.text("q").orElse("");
+        List<String> asked = Arrays.stream(words.toLowerCase(Locale.ROOT).split("\\s+")).toList();
+        List<PlayerBook.InShort> found = PlayerBook.inShort(site.book()).stream()
+            .filter(player -> asked.stream().allMatch(player.name().toLowerCase(Locale.ROOT)::contains)).toList();
+        int from = Math.max(0, Math.min(form.number("from", "first row").orElse(0.0).intValue(), found.size()));
+        int next = Math.min(from + MOST, found.size());
+        Map<String, Object> values = new HashMap<>(Map.of("players", found.subList(from, next), "all", found.size(), "from", from,
+            "more", next < found.size() ? "/players?q=%s&from=%d".formatted(FindPages.encoded(words), next) : "", "words", words));
+        if (Site.wantsPart(ctx)) {
+            site.part(ctx, "playerRows", values);
+            return;
+        }
+        values.put("draft", draft);
+        site.page(ctx, "players", "Players", Section.PLAYERS, values);
     }
 
     private void player(Context ctx, Draft draft) throws BadInput {

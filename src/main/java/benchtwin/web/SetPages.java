@@ -48,7 +48,7 @@ final class SetPages implements Routes {
 
     private void ask(Context ctx, List<String> wrong, List<?> sheets) throws BadInput {
         site.page(ctx, "setsAsk", "Plan sets", Section.SETS, Map.of("wrong", wrong, "sheets", sheets, "runs", runs.all(),
-            "players", PlayerBook.list(site.book()).stream().filter(player -> !player.clubs().isEmpty()).toList(),
+            "players", PlayerBook.inShort(site.book()).stream().filter(player -> player.clubs() > 0).toList(),
             "chosen", ctx.method().name().equals("POST") ? ctx.formParams("player") : ctx.queryParams("player")));
     }
 

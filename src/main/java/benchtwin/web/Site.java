@@ -1,7 +1,9 @@
 package benchtwin.web;
 
+import benchtwin.bench.BadInput;
 import benchtwin.bench.OpenBook;
 import benchtwin.bench.SetRuns;
+import benchtwin.bench.StockList;
 import benchtwin.bench.StockMemory;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -28,6 +30,7 @@ final class Site {
 
     private final OpenBook book;
     private final StockMemory stock = new StockMemory();
+    private final StockList parts = new StockList();
     private final SetRuns sets = new SetRuns();
     private final Notices notices = new Notices();
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Site.class.getClassLoader(),
@@ -59,6 +62,21 @@ final class Site {
 
     StockMemory stock() {
         return stock;
+    }
+
+    /** Reads the stock for the first time, so that nobody waits for it; what cannot be read is said when somebody asks. */
+    void readAhead() {
+        try {
+            parts.tally(book, List.of());
+            stock.of(book, false);
+        } catch (BadInput saidLater) {
+            // the page that needs it says what is wrong
+        }
+    }
+
+    /** The parts in short. */
+    StockList parts() {
+        return parts;
     }
 
     SetRuns sets() {

@@ -5,6 +5,7 @@ import benchtwin.bench.ChangedMeanwhile;
 import benchtwin.bench.OpenBook;
 import benchtwin.bench.Seen;
 import benchtwin.bench.StockBook;
+import benchtwin.bench.StockList;
 import benchtwin.bench.StockViews;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -21,6 +22,8 @@ final class StockPages implements Routes {
     private static final int MOST = 200;
     private static final int MOST_AT_ONCE = 500;
     private static final String COUNTED = "count-";
+    /** Of these there are several that are alike. */
+    private static final List<String> COUNTED_KINDS = List.of("sleeve", "weight");
 
     private final Site site;
     private final Notices notices;
@@ -46,10 +49,10 @@ final class StockPages implements Routes {
         String kind = form.text("kind").orElse("");
         StockViews.Asked asked = new StockViews.Asked(kind.isEmpty() ? List.of() : List.of(kind),
             Arrays.stream(words.split("\\s+")).filter(word -> !word.isEmpty()).toList(), form.isTicked("free"), form.isTicked("retired"));
-        List<StockViews.Part> parts = StockViews.list(site.book(), asked);
-        int from = Math.max(0, Math.min(form.number("from", "first row").orElse(0.0).intValue(), parts.size()));
-        Map<String, Object> rows = Map.of("parts", parts.subList(from, Math.min(from + MOST, parts.size())), "all", parts.size(),
-            "from", from, "more", from + MOST < parts.size() ? address(words, kind, form, from + MOST) : "");
+        StockList.Page page = site.parts().page(site.book(), asked, form.number("from", "first row").orElse(0.0).intValue(), MOST);
+        int next = page.from() + MOST;
+        Map<String, Object> rows = Map.of("parts", page.parts(), "all", page.all(), "from", page.from(),
+            "more", next < page.all() ? address(words, kind, form, next) : "");
         if (Site.wantsPart(ctx)) {
             site.part(ctx, "stockRows", rows);
             return;
@@ -139,10 +142,10 @@ final class StockPages implements Routes {
     private void tally(Context ctx, List<String> wrong, Map<String, String> typed) throws BadInput {
         String kind = Form.query(ctx).text("kind").orElse("");
         List<String> kinds = kind.isEmpty() ? List.of() : List.of(kind);
-        List<StockViews.Part> counted = StockViews.list(site.book(), new StockViews.Asked(kinds, List.of(), false, false)).stream()
-            .filter(StockViews.Part::isCounted).toList();
+        List<StockViews.Part> counted = kinds.isEmpty() || COUNTED_KINDS.containsAll(kinds) ? StockViews.list(site.book(),
+            new StockViews.Asked(kinds.isEmpty() ? COUNTED_KINDS : kinds, List.of(), false, false)) : List.of();
         site.page(ctx, "stockCount", "Count the stock", Section.STOCK, Map.of("kind", kind,
-            "tallies", StockViews.tally(site.book(), new StockViews.Asked(kinds, List.of(), false, true)), "counted", counted,
+            "tallies", site.parts().tally(site.book(), kinds), "counted", counted,
             "said", said(ctx), "wrong", wrong, "typed", typed));
     }
 
