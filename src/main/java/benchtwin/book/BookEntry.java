@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
@@ -16,6 +17,8 @@ import org.jdbi.v3.core.Handle;
 public final class BookEntry extends BookView {
 
     private static final int LONGEST_TAG = 80;
+    /** In an address these mean the place above, whatever is done to write them otherwise. Published: RFC 3986, 5.2.4; WHATWG URL. */
+    private static final Pattern ONLY_DOTS = Pattern.compile("\\.+");
     private static final int LONGEST_NOTE = 20_000;
     /** A plan of a player's whole set, steps and all, is some ten thousand characters. */
     private static final int LONGEST_TEXT = 1_000_000;
@@ -59,9 +62,9 @@ public final class BookEntry extends BookView {
      */
     public Thing add(ThingKind kind, String tag, NewEvent received) throws BookProblem {
         String name = TypedText.line(tag);
-        if (name.isEmpty() || name.length() > LONGEST_TAG) {
-            throw new BookProblem("\"%s\" cannot be the name of a %s; expected 1 to %d characters on one line".formatted(
-                TypedText.shown(tag), kind.word(), LONGEST_TAG));
+        if (name.isEmpty() || name.length() > LONGEST_TAG || ONLY_DOTS.matcher(name).matches()) {
+            throw new BookProblem("\"%s\" cannot be the name of a %s; expected 1 to %d characters on one line%s".formatted(
+                TypedText.shown(tag), kind.word(), LONGEST_TAG, name.startsWith(".") ? ", not dots alone" : ""));
         }
         Optional<Thing> taken = find(name).stream().filter(thing -> thing.kind() == kind && thing.tag().equals(name)).findFirst();
         if (taken.isPresent()) {

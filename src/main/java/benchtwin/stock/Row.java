@@ -83,6 +83,8 @@ final class Row {
         String tag = need(column);
         if (tag.length() > LONGEST_TAG || tag.indexOf('\n') >= 0 || tag.indexOf('\r') >= 0) {
             fault(column, "is too long, or broken over lines", "at most %d characters on one line".formatted(LONGEST_TAG));
+        } else if (!tag.isEmpty() && tag.chars().allMatch(sign -> sign == '.')) {
+            fault(column, "is only dots", "a tag with a letter or a digit in it");
         }
         return tag;
     }

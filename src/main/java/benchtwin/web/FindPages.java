@@ -39,10 +39,11 @@ final class FindPages implements Routes {
             case "club" -> "/clubs/" + encoded(found.tag());
             case "job" -> "/jobs/" + encoded(found.tag());
             case "gauge" -> "/stock";
-            default -> "/stock/" + encoded(found.tag());
+            default -> "/stock/" + encoded(found.kind() + ":" + found.tag());
         };
     }
 
+    /** As one piece of a path, or a value of a query: whatever letters it holds, it comes back as it was. */
     static String encoded(String tag) {
         return URLEncoder.encode(tag, StandardCharsets.UTF_8).replace("+", "%20");
     }

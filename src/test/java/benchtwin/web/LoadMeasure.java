@@ -30,7 +30,7 @@ public final class LoadMeasure {
 
     /** What a bench asks for, the more often the more often it stands here; a match is what it is there for. */
     private static final List<String> PAGES = List.of("/", "/players", "/players/N.%20Oakes", "/clubs/OAKES-DR", "/stock", "/stock?q=driver&free=yes",
-        "/stock/H-110", "/find?q=H-110", "/clubs/OAKES-DR/twin", "/assets/bench.css");
+        "/stock/H-110", "/find?q=H-110", "/clubs/OAKES-DR/twin", Assets.at("bench.css"));
     private static final Duration WARM_UP = Duration.ofSeconds(15);
     private static final double NS_IN_MS = 1e6;
 

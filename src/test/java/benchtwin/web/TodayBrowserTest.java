@@ -24,7 +24,7 @@ class TodayBrowserTest {
     @Test
     void aScannedTagLandsOnItsThing() {
         BROWSER.open("/").scan("Tag or name", "OAKES-DR").landsOn("/clubs/OAKES-DR").sees("What it measures");
-        BROWSER.scan("Tag or name", "h-110").landsOn("/stock/H-110").sees("H-110");
+        BROWSER.scan("Tag or name", "h-110").landsOn("/stock/head%3AH-110").sees("H-110");
     }
 
     @Test
