@@ -19,6 +19,7 @@ final class FileText {
     /** The most separators any honest line holds; beyond it a line could eat all memory. */
     static final int MOST_SEPARATORS = 5000;
     private static final String CSV = "a text file saved as CSV (UTF-8)";
+    private static final String SAVED_AS_CSV = CSV + ": open it in the program it was made with and save the table as CSV";
     private static final long BYTES_PER_MIB = 1024L * 1024;
 
     private FileText() {
@@ -55,11 +56,9 @@ final class FileText {
     }
 
     static Optional<String> decode(byte[] bytes, String file, FaultList faults) {
-        if (startsWith(bytes, 'P', 'K', 3, 4)) {
-            return refuse(file, 0, "is a workbook or archive, not text", CSV, faults);
-        }
-        if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
-            return refuse(file, 0, "is saved as UTF-16", CSV, faults);
+        Optional<String> other = FileNature.problem(bytes);
+        if (other.isPresent()) {
+            return refuse(file, 0, other.get(), SAVED_AS_CSV, faults);
         }
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length);
@@ -107,15 +106,6 @@ final class FileText {
             }
         }
         return line;
-    }
-
-    private static boolean startsWith(byte[] bytes, int... start) {
-        for (int i = 0; i < start.length; i++) {
-            if (i >= bytes.length || (bytes[i] & 0xFF) != start[i]) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private static Optional<String> refuse(String file, long line, String problem, String expected, FaultList faults) {

@@ -115,6 +115,11 @@ public record StockCheck(List<CheckedFile> files, List<Fault> faults, List<Fault
         if (text.isEmpty()) {
             return Optional.empty();
         }
+        if (text.get().isBlank()) {
+            faults.add(new Fault(file, 0, Optional.empty(), Optional.empty(), "is empty",
+                "a table, its columns' names on the first line"));
+            return Optional.empty();
+        }
         Optional<StockKind> byColumns = kindOfColumns(new TableReader(file, text.get()).headerCells());
         if (byColumns.isEmpty()) {
             faults.add(new Fault(file, 0, Optional.empty(), Optional.empty(),

@@ -33,9 +33,9 @@ record Listening(Access access, int port) {
         jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
             http.setSendDateHeader(false);
-            // a name may hold a slash or a per cent sign; routes are matched before it is decoded
+            // a name may hold a slash, a backslash or a per cent sign; routes are matched before it is decoded
             http.setUriCompliance(UriCompliance.DEFAULT.with("names", UriCompliance.Violation.AMBIGUOUS_PATH_SEPARATOR,
-                UriCompliance.Violation.AMBIGUOUS_PATH_ENCODING));
+                UriCompliance.Violation.AMBIGUOUS_PATH_ENCODING, UriCompliance.Violation.SUSPICIOUS_PATH_CHARACTERS));
         });
         jetty.modifyServletContextHandler(context -> context.getServletHandler().setDecodeAmbiguousURIs(true));
         jetty.modifyServer(server -> server.setErrorHandler(new PlainErrors()));

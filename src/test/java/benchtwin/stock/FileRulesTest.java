@@ -11,11 +11,14 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What any of the files may look like, and what each is told that cannot be read. Shown on weights.csv, the shortest. */
 class FileRulesTest {
@@ -212,16 +215,24 @@ class FileRulesTest {
             "weights.csv line 3: holds a byte that is not UTF-8 (hex FC); expected " + CSV);
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"504B0304000001 | is a workbook or archive, not text", "504B0506000000 | is an empty archive, not text",
+        "D0CF11E0A1B11AE100 | is a workbook or document of an older kind, not text", "1F8B0800 | is a compressed file (gzip), not text",
+        "255044462D312E37 | is a PDF, not a table", "89504E470D0A1A0A0000 | is a picture (PNG), not a table",
+        "FFD8FFE0 | is a picture (JPEG), not a table", "474946383961 | is a picture (GIF), not a table",
+        "FFFE000074000000 | is saved as UTF-32", "FFFE740061006700 | is saved as UTF-16", "FEFF007400610067 | is saved as UTF-16",
+        "740061006700 | is saved as UTF-16", "007400610067 | is saved as UTF-16"})
+    void whatIsNoTextIsOneFaultThatSaysWhatItIsAndWhatToDo(String hex, String words) {
+        assertThat(texts(read(HexFormat.of().parseHex(hex)))).containsExactly("weights.csv: " + words + "; expected " + CSV
+            + ": open it in the program it was made with and save the table as CSV");
+    }
+
     @Test
     void binaryFilesAreOneFault() {
         assertThat(faults(HEADER + "W,P\0,7,1\n")).containsExactly(
             "weights.csv line 2: holds a zero byte; expected " + CSV + ", not a binary file");
         assertThat(faults(HEADER + "W,P\u0001,7,1\n")).containsExactly(
             "weights.csv line 2: holds a control character (hex 01); expected " + CSV + ", not a binary file");
-        assertThat(texts(read(new byte[] {'P', 'K', 3, 4, 0, 0, 1}))).containsExactly(
-            "weights.csv: is a workbook or archive, not text; expected " + CSV);
-        assertThat(texts(read((HEADER + "W,P,7,1\n").getBytes(StandardCharsets.UTF_16)))).containsExactly(
-            "weights.csv: is saved as UTF-16; expected " + CSV);
     }
 
     @Test

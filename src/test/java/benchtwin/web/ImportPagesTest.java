@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.bench.StockViews;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ImportPagesTest {
 
@@ -86,6 +89,26 @@ class ImportPagesTest {
         assertThat(refused.statusCode()).isEqualTo(400);
         assertThat(refused.body()).contains("stock.exe is no CSV file; expected a name ending in .csv or .txt");
         assertThat(VISIT.upload("/stock/import").body()).contains("no file was chosen");
+    }
+
+    /** Under a name that tells the kind, under one that does not, and where sets are planned. */
+    @ParameterizedTest
+    @CsvSource({"/stock/import, weights.csv", "/stock/import, new things.csv", "/sets, set-targets.csv"})
+    void whatIsNoTextIsRefusedInWordsThatSayWhatToDo(String path, String name) {
+        String saved = "open it in the program it was made with and save the table as CSV";
+        assertThat(refusal(path, name, new byte[] {'P', 'K', 3, 4, 20, 0, 6, 0})).contains(name + ": is a workbook or archive, not text", saved);
+        assertThat(refusal(path, name, new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0})).contains(
+            name + ": is a picture (PNG), not a table", saved);
+        assertThat(refusal(path, name, weights("X-51,M5,4,3,tray").getBytes(StandardCharsets.UTF_16))).contains(name + ": is saved as UTF-16", saved);
+        assertThat(refusal(path, name, weights("X-51,M5,4,3,tray").getBytes(StandardCharsets.UTF_16LE))).contains(name + ": is saved as UTF-16", saved);
+        assertThat(refusal(path, name, new byte[0])).contains(name + ": is empty; expected a ");
+        assertThat(refusal(path, name, new byte[] {0, 1, 2, 3})).contains("holds a zero byte", "not a binary file");
+    }
+
+    private static String refusal(String path, String name, byte[] content) {
+        String body = VISIT.upload(path, name, content).body();
+        assertThat(body).doesNotContain("into the book</button>");
+        return body.replaceAll("\\s+", " ").replaceAll("<[^>]+>", "");
     }
 
     @Test

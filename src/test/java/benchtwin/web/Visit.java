@@ -72,6 +72,15 @@ final class Visit {
             .POST(HttpRequest.BodyPublishers.ofString(form.toString())).build(), HttpResponse.BodyHandlers.ofString());
     }
 
+    /** Posts one file of any bytes as the field {@code files}. */
+    HttpResponse<String> upload(String path, String file, byte[] content) {
+        byte[] before = ("--%s\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n%s\r\n--%s\r\nContent-Disposition: form-data; name=\"files\"; "
+            + "filename=\"%s\"\r\nContent-Type: text/csv\r\n\r\n").formatted(PARTING, token(), PARTING, file).getBytes(StandardCharsets.UTF_8);
+        return send(HttpRequest.newBuilder(uri(path)).header("Content-Type", "multipart/form-data; boundary=" + PARTING)
+            .POST(HttpRequest.BodyPublishers.concat(HttpRequest.BodyPublishers.ofByteArray(before), HttpRequest.BodyPublishers.ofByteArray(content),
+                HttpRequest.BodyPublishers.ofString("\r\n--" + PARTING + "--\r\n"))).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
     HttpClient client() {
         return client;
     }
