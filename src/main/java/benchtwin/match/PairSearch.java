@@ -5,11 +5,13 @@ import benchtwin.club.Inventory;
 import benchtwin.club.Shaft;
 import benchtwin.club.TipKind;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The best head and shaft together, for a backup from stock, exactly and without trying every pair.
@@ -72,15 +74,13 @@ final class PairSearch {
      * @return least cost first
      */
     List<FoundPlan> best(PlanSearch search, int most, boolean promised) {
+        Collection<List<Shaft>> all = lots(shaft -> true);
+        Collection<List<Shaft>> ofOneKind = lots(shaft -> isPromised(shaft) == promised);
         List<Bounded> order = new ArrayList<>();
         for (Head head : heads) {
-            Map<Lot, List<Shaft>> lots = new LinkedHashMap<>();
-            for (Shaft shaft : shafts) {
-                if ((isPromised(head) || isPromised(shaft)) == promised) {
-                    lots.computeIfAbsent(Lot.of(shaft), lot -> new ArrayList<>()).add(shaft);
-                }
-            }
-            lots.values().forEach(lot -> bound(search, head, lot).ifPresent(order::add));
+            // with a promised head every pair is one with a promised part
+            Collection<List<Shaft>> lots = !isPromised(head) ? ofOneKind : promised ? all : List.of();
+            lots.forEach(lot -> bound(search, head, lot).ifPresent(order::add));
         }
         order.sort(Comparator.comparingDouble(Bounded::bound).thenComparing(b -> b.head().tag())
             .thenComparing(b -> b.lot().get(0).tag()));
@@ -96,6 +96,12 @@ final class PairSearch {
             }
         }
         return best.inOrder();
+    }
+
+    private Collection<List<Shaft>> lots(Predicate<Shaft> which) {
+        Map<Lot, List<Shaft>> lots = new LinkedHashMap<>();
+        shafts.stream().filter(which).forEach(shaft -> lots.computeIfAbsent(Lot.of(shaft), lot -> new ArrayList<>()).add(shaft));
+        return lots.values();
     }
 
     private Optional<Bounded> bound(PlanSearch search, Head head, List<Shaft> lot) {

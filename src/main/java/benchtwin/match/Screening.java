@@ -13,8 +13,10 @@ import benchtwin.mechanics.CutClub;
 import benchtwin.mechanics.Setup;
 import benchtwin.mechanics.SleeveSettings;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -24,6 +26,8 @@ final class Screening {
     private final Favourite favourite;
     private final Inventory inventory;
     private final boolean otherModels;
+    /** By tag: of a backup every pair of thousands asks for the grip on its shaft. */
+    private final Map<String, Grip> grips = new HashMap<>();
     private final Set<String> headsInClubs = new HashSet<>();
     private final Set<String> shaftsInClubs = new HashSet<>();
 
@@ -31,6 +35,7 @@ final class Screening {
         this.favourite = favourite;
         this.inventory = inventory;
         this.otherModels = otherModels;
+        inventory.grips().forEach(grip -> grips.putIfAbsent(grip.tag(), grip));
         for (RecordedClub club : inventory.clubs()) {
             club.newest().head().ifPresent(headsInClubs::add);
             club.newest().shaft().ifPresent(shaftsInClubs::add);
@@ -235,7 +240,7 @@ final class Screening {
     /** Joins a shaft from the drawer to a head, the grip included. */
     Candidate withGrip(Head head, Shaft shaft, Way way, List<Work> joinSteps) {
         List<Work> steps = new ArrayList<>(joinSteps);
-        Optional<Grip> on = shaft.gripOn().flatMap(inventory::grip);
+        Optional<Grip> on = shaft.gripOn().map(grips::get);
         boolean keepsGrip = on.isPresent() && (favourite.grip().isEmpty()
             || favourite.grip().get().model().equals(on.get().model()));
         Optional<Grip> grip = keepsGrip ? on : favourite.grip();

@@ -6,6 +6,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 
 /** The pages, served. */
@@ -44,12 +45,12 @@ public final class BenchServer implements AutoCloseable {
      * @throws BadInput when the port is taken
      */
     public static BenchServer start(OpenBook book, int port, Access access) throws BadInput {
-        return start(book, port, access, Clock.systemUTC(), List.of());
+        return start(book, port, access, Clock.systemUTC(), Waiting.PATIENCE, List.of());
     }
 
-    /** The same by another clock and with more routes, for tests. */
-    static BenchServer start(OpenBook book, int port, Access access, Clock clock, List<Routes> more) throws BadInput {
-        Site site = new Site(book);
+    /** The same by another clock, with another patience and with more routes, for tests. */
+    static BenchServer start(OpenBook book, int port, Access access, Clock clock, Duration patience, List<Routes> more) throws BadInput {
+        Site site = new Site(book, patience);
         Javalin server = Javalin.create(config -> configure(config, site, new Listening(access, port), new Door(access, clock), clock, more));
         try {
             server.start();
@@ -75,7 +76,7 @@ public final class BenchServer implements AutoCloseable {
         for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new ReadingPages(site),
             new PlayerPages(site), new JobPages(site), new NotePages(site), new LabelPages(site), new TicketPages(site),
             new ImportPages(site), new StockPages(site), new SetPages(site, site.sets()), new MatchPages(site), new ShaftsPages(site),
-            new ChangePages(site), new BendPages(site))) {
+            new ChangePages(site), new BendPages(site), new Waiting(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));

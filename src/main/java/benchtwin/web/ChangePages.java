@@ -12,9 +12,11 @@ import benchtwin.match.ChangeAnswer;
 import benchtwin.match.Way;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Change something about a club: every way to get it, all that moves along, and one of them made a job. */
 final class ChangePages implements Routes {
@@ -38,10 +40,10 @@ final class ChangePages implements Routes {
         routes.post("/clubs/{tag}/change", this::promise);
     }
 
-    private ChangeService.Answer answer(ChangeForm asked) throws BadInput {
+    private ChangeService.Answer answer(ChangeForm asked, Optional<Duration> patience) throws BadInput {
         Workshop workshop = site.stock().of(site.book(), true);
         ChangeService.Wish wish = asked.wish().orElseThrow(() -> new BadInput("nothing is asked for yet"));
-        return answers.of(workshop, List.of(asked.tag(), wish), () -> ChangeService.ways(workshop, asked.tag(), wish));
+        return Waiting.answer(answers, patience, workshop, List.of(asked.tag(), wish), () -> ChangeService.ways(workshop, asked.tag(), wish));
     }
 
     private static String path(ChangeForm asked) {
@@ -55,7 +57,7 @@ final class ChangePages implements Routes {
         part.put("messages", messages);
         part.put("token", ctx.attribute(Site.TOKEN));
         if (asked.wish().isPresent()) {
-            ChangeService.Answer answer = answer(asked);
+            ChangeService.Answer answer = answer(asked, site.patience(messages));
             part.put("answer", answer);
             part.put("views", answer.change().ways().stream().map(way -> ChangeView.of(answer.change(), way, asked)).toList());
             part.put("cautions", Cautions.of(answer.change()));
@@ -71,7 +73,7 @@ final class ChangePages implements Routes {
 
     private Explained.Options options(Context ctx) throws BadInput {
         ChangeForm asked = ChangeForm.of(site.book(), ctx);
-        ChangeAnswer change = answer(asked).change();
+        ChangeAnswer change = answer(asked, Waiting.FOR_EVER).change();
         return new Explained.Options(change.ways().stream().map(Way::option).toList(), change.request().club(), option -> change.target(),
             option -> change.ways().stream().filter(way -> way.option() == option).map(ChangeWords::levers).findFirst().orElseThrow(),
             asked.asked().at(path(asked)));
@@ -79,7 +81,7 @@ final class ChangePages implements Routes {
 
     private void promise(Context ctx) throws BadInput {
         ChangeForm asked = ChangeForm.of(site.book(), ctx);
-        ChangeAnswer change = answer(asked).change();
+        ChangeAnswer change = answer(asked, Waiting.FOR_EVER).change();
         choice.make(ctx, JobBook.What.CHANGE, asked.tag(), change.ways(), Way::option, way -> JobPlanning.changed(asked.tag(), way, change),
             messages -> show(ctx, messages));
     }

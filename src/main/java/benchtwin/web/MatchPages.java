@@ -14,9 +14,11 @@ import benchtwin.match.MatchAnswer;
 import benchtwin.match.Ranked;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -42,15 +44,15 @@ final class MatchPages implements Routes {
         routes.post("/clubs/{tag}/twin", this::promise);
     }
 
-    private MatchAnswer answer(MatchForm asked) throws BadInput {
+    private MatchAnswer answer(MatchForm asked, Optional<Duration> patience) throws BadInput {
         Workshop workshop = site.stock().of(site.book(), false);
         MatchService.Wish wish = asked.wish();
-        return answers.of(workshop, List.of(asked.tag(), wish), () -> MatchService.twinOf(workshop, asked.tag(), wish));
+        return Waiting.answer(answers, patience, workshop, List.of(asked.tag(), wish), () -> MatchService.twinOf(workshop, asked.tag(), wish));
     }
 
     private void show(Context ctx, List<String> messages) throws BadInput {
         MatchForm asked = MatchForm.of(site.book(), ctx);
-        MatchAnswer answer = answer(asked);
+        MatchAnswer answer = answer(asked, site.patience(messages));
         Map<String, Object> part = new HashMap<>();
         part.put("answer", answer);
         part.put("views", answer.results().stream().map(option -> TwinView.of(answer, option, asked)).toList());
@@ -74,7 +76,7 @@ final class MatchPages implements Routes {
 
     private Explained.Options options(Context ctx) throws BadInput {
         MatchForm asked = MatchForm.of(site.book(), ctx);
-        MatchAnswer answer = answer(asked);
+        MatchAnswer answer = answer(asked, Waiting.FOR_EVER);
         List<Ranked> all = Stream.concat(answer.results().stream(), answer.belowTheLine().stream().map(MatchAnswer.Below::option)).toList();
         return new Explained.Options(all, answer.favourite(), option -> answer.favourite().target(),
             option -> OptionWords.name(answer.keep(), option), asked.asked().at(path(asked)));
@@ -82,7 +84,7 @@ final class MatchPages implements Routes {
 
     private void promise(Context ctx) throws BadInput {
         MatchForm asked = MatchForm.of(site.book(), ctx);
-        MatchAnswer answer = answer(asked);
+        MatchAnswer answer = answer(asked, Waiting.FOR_EVER);
         choice.make(ctx, JobBook.What.TWIN, asked.tag(), answer.results(), Function.identity(),
             option -> JobPlanning.twin(asked.tag(), option, answer.favourite()), messages -> show(ctx, messages));
     }

@@ -18,10 +18,12 @@ import benchtwin.match.ShaftAnswer;
 import benchtwin.match.ShaftPick;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Choose shafts from the drawer for a club's stiffness, the nearest or a ladder, and make one of them a job. */
@@ -47,9 +49,9 @@ final class ShaftsPages implements Routes {
         routes.post("/clubs/{tag}/shafts", this::promise);
     }
 
-    private ShaftAnswer answer(ShaftsForm asked) throws BadInput {
+    private ShaftAnswer answer(ShaftsForm asked, Optional<Duration> patience) throws BadInput {
         Workshop workshop = site.stock().of(site.book(), false);
-        return answers.of(workshop, asked.wish(), () -> ShaftsService.choose(workshop, asked.wish()));
+        return Waiting.answer(answers, patience, workshop, asked.wish(), () -> ShaftsService.choose(workshop, asked.wish()));
     }
 
     private static String path(ShaftsForm asked) {
@@ -63,7 +65,7 @@ final class ShaftsPages implements Routes {
         part.put("messages", messages);
         part.put("token", ctx.attribute(Site.TOKEN));
         try {
-            ShaftAnswer answer = answer(asked);
+            ShaftAnswer answer = answer(asked, site.patience(messages));
             part.put("answer", answer);
             part.put("views", answer.picks().stream().map(pick -> ShaftView.of(answer, pick, asked)).toList());
             part.put("cautions", Cautions.of(answer));
@@ -86,7 +88,7 @@ final class ShaftsPages implements Routes {
 
     private void picture(Context ctx) throws BadInput {
         ShaftsForm asked = ShaftsForm.of(site.book(), ctx);
-        ShaftAnswer answer = answer(asked);
+        ShaftAnswer answer = answer(asked, Waiting.FOR_EVER);
         if (answer.picks().isEmpty()) {
             throw new BadInput("no shaft was picked, so there is nothing to draw");
         }
@@ -100,7 +102,7 @@ final class ShaftsPages implements Routes {
 
     private Explained.Options options(Context ctx) throws BadInput {
         ShaftsForm asked = ShaftsForm.of(site.book(), ctx);
-        ShaftAnswer answer = answer(asked);
+        ShaftAnswer answer = answer(asked, Waiting.FOR_EVER);
         List<Ranked> all = Stream.concat(answer.picks().stream().map(ShaftPick::option),
             answer.belowTheLine().stream().map(MatchAnswer.Below::option)).toList();
         return new Explained.Options(all, answer.request().club(), option -> target(answer, option), option -> option.shaft().tag(),
@@ -122,7 +124,7 @@ final class ShaftsPages implements Routes {
 
     private void promise(Context ctx) throws BadInput {
         ShaftsForm asked = ShaftsForm.of(site.book(), ctx);
-        ShaftAnswer answer = answer(asked);
+        ShaftAnswer answer = answer(asked, Waiting.FOR_EVER);
         choice.make(ctx, JobBook.What.CHANGE, asked.tag(), answer.picks(), ShaftPick::option, pick -> JobPlanning.reshafted(pick, answer),
             messages -> show(ctx, messages));
     }

@@ -11,9 +11,11 @@ import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What every page shares: the book, the stock as it was last read, the templates. */
 final class Site {
@@ -29,6 +31,7 @@ final class Site {
     private static final int MOST_WHO = 1000;
 
     private final OpenBook book;
+    private final Optional<Duration> patience;
     private final StockMemory stock = new StockMemory();
     private final StockList parts = new StockList();
     private final SetRuns sets = new SetRuns();
@@ -36,8 +39,18 @@ final class Site {
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Site.class.getClassLoader(),
         Site.class.getPackageName());
 
-    Site(OpenBook book) {
+    /**
+     * @param book     the workshop's
+     * @param patience how long a page waits for an answer before it says that it is being worked out
+     */
+    Site(OpenBook book, Duration patience) {
         this.book = book;
+        this.patience = Optional.of(patience);
+    }
+
+    /** How long a page waits for its answer: where it has something to say of what was sent, for ever, or that would be lost. */
+    Optional<Duration> patience(List<String> messages) {
+        return messages.isEmpty() ? patience : Waiting.FOR_EVER;
     }
 
     OpenBook book() {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ final class WebBook implements BeforeAllCallback, AfterAllCallback {
 
     private final Access access;
     private final Clock clock;
+    private final Duration patience;
     private final List<Routes> more;
     private Path folder;
     private OpenBook book;
@@ -35,6 +37,16 @@ final class WebBook implements BeforeAllCallback, AfterAllCallback {
 
     /** By another access and clock, with more routes. */
     WebBook(Access access, Clock clock, List<Routes> more) {
+        this(access, clock, Duration.ofMinutes(1), more);
+    }
+
+    /** Pages that say at once of every answer that it is being worked out. */
+    static WebBook ofNoPatience() {
+        return new WebBook(Access.here(), Clock.systemUTC(), Duration.ZERO, List.of());
+    }
+
+    private WebBook(Access access, Clock clock, Duration patience, List<Routes> more) {
+        this.patience = patience;
         this.access = access;
         this.clock = clock;
         this.more = more;
@@ -46,7 +58,7 @@ final class WebBook implements BeforeAllCallback, AfterAllCallback {
         Path file = folder.resolve("samples.book");
         PastWorkshop.into(file);
         book = OpenBook.open(Optional.of(file), Optional.of("Jo"));
-        server = BenchServer.start(book, 0, access, clock, more);
+        server = BenchServer.start(book, 0, access, clock, patience, more);
     }
 
     @Override
