@@ -117,7 +117,7 @@ public final class ClubViews {
             !note.entry().at().day(book.zone()).isAfter(day)).orElse(true)).map(Note::text).toList();
     }
 
-    private static State state(OpenBook book, BookView view, Thing club, When when) throws BookProblem {
+    static State state(OpenBook book, BookView view, Thing club, When when) throws BookProblem {
         if (when.on().isEmpty()) {
             return view.state(club);
         }
@@ -230,7 +230,7 @@ public final class ClubViews {
         return List.copyOf(gauges);
     }
 
-    private static String label(Thing club, When when) {
+    static String label(Thing club, When when) {
         return club.tag() + when.on().map(day -> " on " + day).orElse("");
     }
 

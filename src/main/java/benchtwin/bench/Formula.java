@@ -31,6 +31,47 @@ public record Formula(String name, String text, List<String> sources, String sec
     public static final Formula READY = new Formula("Time until ready",
         "Bench minutes of every step, and the longest cure or drying time once.", List.of("memory: minutes of a step, cure, drying"), "10");
 
+    /** Several readings of one sitting. */
+    static final Formula MEAN = new Formula("Mean of a sitting",
+        "The newest sitting counts. Readings in one condition at one sitting are their mean; its ± is that of one over the root of how many.",
+        List.of("published: NIST/SEMATECH e-Handbook of Statistical Methods, 2.4.4"), "13");
+    /** Whether two values differ. */
+    static final Formula DIFFERENCE = new Formula("Difference of two readings",
+        "Second less first; u² = u² of the first + u² of the second + u² of what their gauges read apart. Beyond 2 u it is more than "
+            + "measuring explains.", List.of("published: JCGM 100:2008, 5.1 and 6.3.3, the factor of two"), "13");
+    /** A reading on another gauge. */
+    static final Formula CARRIED = new Formula("A reading carried to another gauge",
+        "The reading less what its gauge reads more than the other, from the offsets that were accepted, all of them reconciled at once.",
+        List.of("published: Ghilani and Wolf, Adjustment Computations, chapter 12"), "13");
+    /** A length by the 60-degree procedure, along the axis. */
+    static final Formula AXIS_LENGTH = new Formula("From the 60° plane to the axis",
+        "The length on the 60° plane and what the plane takes off at the sole, by the lie.",
+        List.of("published: procedure for the measurement of club length, rev. 1.1, 2007", "geometry", "memory: sole centre and radius"), "3");
+    /** A wood's loft read square, as it would be soled. */
+    static final Formula SOLED_LOFT = new Formula("From a square loft to a soled one",
+        "The face normal turned about the shaft axis until the sole lies flat, by face angle and lie.", List.of("geometry"), "1");
+    /** A shaft's frequency where all are compared. */
+    static final Formula RAW_FREQUENCY = new Formula("A shaft's frequency in the common condition",
+        "The stiffness is scaled until the beam reads what was read, where it was read; the same beam is then clamped as all are.",
+        List.of("published: Thomson, Theory of Vibration with Applications, app. D, the beam", "memory: stiffness goes with the diameter cubed",
+            "common practice: clamp and tip mass"), "6");
+    /** What a plan of sets costs. */
+    static final Formula SET_COST = new Formula("Cost of a plan of sets",
+        "Every club's miss² and effort; for each group a price a club times the squares of how far, in tolerances, its clubs are from their "
+            + "mean; a price for each head and shaft model beyond the first.",
+        List.of("ours: the prices", "memory: effort of a minute, a permanent step, a degree of tilt, a gram"), "7");
+    /** What is proven of it. */
+    static final Formula SET_PROOF = new Formula("What no choice of parts undercuts",
+        "Every part is given a price. What the groups cost at the least under the prices, less the sum of the prices, is a bound on any "
+            + "plan that uses no part twice. A group's least is itself proven: inside a box of means its cost is nowhere below the corners, "
+            + "and boxes are split until bound and plan meet. The gap is (cost − bound) / cost.",
+        List.of("published: Lagrangian relaxation, textbook", "ours: the boxes, derived in the handbook"), "7");
+    /** When a reading is asked about. */
+    static final Formula ODD = new Formula("A reading that may be a slip",
+        "It is asked about when it is farther from the last one than a club that was left alone ever is, and than five standard "
+            + "uncertainties of a difference. A club not read before is held to what such clubs usually measure.",
+        List.of("ours: both limits"), "12");
+
     public Formula {
         sources = List.copyOf(sources);
     }

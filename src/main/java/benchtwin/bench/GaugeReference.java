@@ -110,6 +110,11 @@ final class GaugeReference {
             .orElse(reading);
     }
 
+    /** The gauge readings of a column are carried to; empty where no offset was accepted. */
+    Optional<String> reference(String column) {
+        return Optional.ofNullable(network(column)).map(GaugeNetwork::reference);
+    }
+
     /** Two values of a quantity, b less a, on one gauge where accepted offsets lead there. */
     ValueComparison compare(Quantity quantity, ClubValues.Value a, ClubValues.Value b, double tolerance) {
         Set<String> on = new LinkedHashSet<>();

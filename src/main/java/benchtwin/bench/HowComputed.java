@@ -2,7 +2,6 @@ package benchtwin.bench;
 
 import benchtwin.club.Quantity;
 import benchtwin.club.QuantityText;
-import benchtwin.match.Favourite;
 import benchtwin.match.Ranked;
 import benchtwin.match.Workings;
 import benchtwin.measure.LengthText;
@@ -42,12 +41,12 @@ public record HowComputed(Quantity quantity, double value, double u, double judg
     /**
      * How a number of an option was computed.
      * @param option   the option
-     * @param club     what it is made of
+     * @param club     what the club is called that it is made of
      * @param quantity which number
      * @return how
      * @throws BadInput when the option has no such number
      */
-    public static HowComputed of(Ranked option, Favourite club, Quantity quantity) throws BadInput {
+    public static HowComputed of(Ranked option, String club, Quantity quantity) throws BadInput {
         Double value = option.predicted().get(quantity);
         if (value == null) {
             throw new BadInput("the %s of this build cannot be computed: a reading it takes is missing".formatted(
@@ -57,9 +56,9 @@ public record HowComputed(Quantity quantity, double value, double u, double judg
         OptionalDouble predicted = workings.predicted(quantity);
         boolean read = predicted.isEmpty() || Math.abs(predicted.getAsDouble() - value) > SAME;
         return new HowComputed(quantity, value, option.uncertainty().getOrDefault(quantity, 0.0), workings.judgingU(quantity), read, predicted,
-            Formula.of(quantity, club.reading(), club.condition().overGrip()), conditions(club, quantity, workings),
+            Formula.of(quantity, workings.reading(), workings.condition().overGrip()), conditions(club, quantity, workings),
             workings.doings(quantity), workings.influences(quantity), workings.carried(quantity),
-            club.old().map(old -> old.measured().get(quantity)));
+            workings.old(quantity));
     }
 
     /**
@@ -70,15 +69,15 @@ public record HowComputed(Quantity quantity, double value, double u, double judg
         return influences.stream().anyMatch(one -> one.origin() == Workings.From.DEFAULT);
     }
 
-    private static List<String> conditions(Favourite club, Quantity quantity, Workings workings) {
+    private static List<String> conditions(String club, Quantity quantity, Workings workings) {
         List<String> conditions = new ArrayList<>();
         switch (quantity) {
-            case LOFT, LIE, FACE, BOUNCE -> conditions.add("angles read " + club.reading().word());
+            case LOFT, LIE, FACE, BOUNCE -> conditions.add("angles read " + workings.reading().word());
             case LENGTH -> conditions.add("along the axis, from the end of the cap to the ground");
             case FREQUENCY -> {
-                conditions.add("%s in in the clamp, %s".formatted(LengthText.inchesAndSixteenths(club.condition().clampMm()),
-                    club.condition().overGrip() ? "over the grip" : "on the bare butt"));
-                conditions.add(workings.isScaledByOldClub() ? "stiffness scaled to the newest reading of " + club.name()
+                conditions.add("%s in in the clamp, %s".formatted(LengthText.inchesAndSixteenths(workings.condition().clampMm()),
+                    workings.condition().overGrip() ? "over the grip" : "on the bare butt"));
+                conditions.add(workings.isScaledByOldClub() ? "stiffness scaled to the newest reading of " + club
                     : "stiffness scaled to the raw shaft's own reading");
             }
             case TORQUE -> conditions.add("under 1 ft·lbf");

@@ -26,7 +26,8 @@ record JobPlan(List<Club> clubs) {
 
     /** No plan yet. */
     static final JobPlan NONE = new JobPlan(List.of());
-    private static final String FACT = "plan";
+    /** Under which name a job keeps it. */
+    static final String FACT = "plan";
     /** How the words of the step begin that mounts a grip of which only the model is said. */
     private static final String ANY_GRIP = "Mount a grip like";
 

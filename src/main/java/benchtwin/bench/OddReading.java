@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Finds readings that may be slips: they can be, but are far from what the club measured last, or from what such a club usually
@@ -44,6 +45,38 @@ public final class OddReading {
         sitting.values().forEach((quantity, values) -> values.forEach(value -> (last.containsKey(quantity)
             ? moved(book, quantity, value, last.get(quantity)) : unusual(quantity, value, ClubViews.category(club))).ifPresent(questions::add)));
         return questions;
+    }
+
+    /**
+     * Why a reading is asked about, or is not.
+     * @param book  the book
+     * @param tag   the club's tag
+     * @param word  the quantity's word
+     * @param typed the reading as it was typed
+     * @return the account
+     * @throws BadInput when there is no such club, or what was typed is no value
+     */
+    public static Account why(OpenBook book, String tag, String word, String typed) throws BadInput {
+        Quantity quantity = HowOption.quantity(word);
+        ReadColumn column = ReadColumn.of(quantity).orElseThrow(() -> new BadInput("%s is not read of a whole club".formatted(QuantityText.name(quantity))));
+        OptionalDouble parsed = ColumnText.parse(column.column(), typed);
+        double value = parsed.orElseThrow(() -> new BadInput("\"%s\" is not a value for %s; expected %s".formatted(typed,
+            QuantityText.name(quantity), ColumnText.expected(column.column()))));
+        State club = book.read(view -> view.state(OpenBook.need(view, ThingKind.CLUB, tag)));
+        ClubValues.Value last = ClubValues.of(ClubReadings.current(club)).get(quantity);
+        Account.Teller tell = Account.tell("Why %s %s of %s is asked about".formatted(QuantityText.name(quantity), QuantityText.value(quantity, value),
+            tag), QuantityText.value(quantity, value), "as typed");
+        if (last != null) {
+            tell.say("Last read %s ± %s on %s: this is %s away.".formatted(QuantityText.value(quantity, last.value()),
+                QuantityText.size(quantity, last.uncertainty()), last.since().day(book.zone()), QuantityText.size(quantity, Math.abs(value - last.value()))))
+                .say("Asked about beyond the larger of %s and 5 × √2 × %s = %s.".formatted(QuantityText.size(quantity, surprise(quantity)),
+                    QuantityText.size(quantity, last.uncertainty()), QuantityText.size(quantity, SPREADS * Math.sqrt(2) * last.uncertainty())));
+        } else {
+            tell.say("It was not read since anything changed it.").points("What such a club usually measures:", UsualOfClubs.of(quantity,
+                ClubViews.category(club)).map(usual -> "%s to %s".formatted(QuantityText.value(quantity, usual.least()),
+                    QuantityText.value(quantity, usual.most()))).stream().toList());
+        }
+        return tell.law(Formula.ODD).done();
     }
 
     private static Optional<String> moved(OpenBook book, Quantity quantity, double value, ClubValues.Value last) {

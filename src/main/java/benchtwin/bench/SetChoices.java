@@ -91,7 +91,7 @@ public final class SetChoices {
         return wish(answer, pins, List.copyOf(answer.request().banned()));
     }
 
-    private static List<ClubOfSet> clubs(SetService.Answer answer) {
+    static List<ClubOfSet> clubs(SetService.Answer answer) {
         return answer.plan().players().stream().map(PlayerSet::clubs).flatMap(List::stream).toList();
     }
 

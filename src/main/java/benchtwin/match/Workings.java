@@ -1,10 +1,13 @@
 package benchtwin.match;
 
+import benchtwin.club.AngleReading;
 import benchtwin.club.Head;
 import benchtwin.club.Quantity;
+import benchtwin.club.Wanted;
 import benchtwin.measure.Reading;
 import benchtwin.mechanics.Assembly;
 import benchtwin.mechanics.Factor;
+import benchtwin.mechanics.FrequencyCondition;
 import benchtwin.mechanics.Input;
 import benchtwin.mechanics.Origin;
 import benchtwin.mechanics.Setup;
@@ -137,6 +140,56 @@ public final class Workings {
      */
     public boolean isScaledByOldClub() {
         return twin.isScaledByOldClub();
+    }
+
+    /**
+     * How its angles are read.
+     * @return the reading
+     */
+    public AngleReading reading() {
+        return twin.loftIn();
+    }
+
+    /**
+     * How its frequency is read.
+     * @return clamp, and whether over the grip
+     */
+    public FrequencyCondition condition() {
+        return twin.condition();
+    }
+
+    /**
+     * What the old club measured.
+     * @param quantity which
+     * @return empty without an old club, or where it was not read
+     */
+    public Optional<Reading> old(Quantity quantity) {
+        return twin.old().map(club -> club.measured().get(quantity));
+    }
+
+    /**
+     * How far what the finished club reads may be from what is predicted.
+     * @param quantity which
+     * @return one standard deviation: of the prediction and of the reading that judges it together
+     */
+    public double readU(Quantity quantity) {
+        return Propagation.u(contributions, quantity, true);
+    }
+
+    /**
+     * The chance that the finished club reads one quantity inside its tolerance, whatever the others read.
+     * @param quantity which
+     * @param wanted   what is wanted of it
+     * @return 0 to 1; empty when it cannot be predicted
+     */
+    public OptionalDouble chance(Quantity quantity, Wanted wanted) {
+        OptionalDouble value = predicted(quantity);
+        if (value.isEmpty()) {
+            return value;
+        }
+        double off = wanted.deviation(value.getAsDouble());
+        double u = readU(quantity) / wanted.tolerance();
+        return OptionalDouble.of(NormalBox.probability(new double[][] {{u * u}}, new double[] {-1 - off}, new double[] {1 - off}));
     }
 
     /**

@@ -76,7 +76,7 @@ public final class BenchServer implements AutoCloseable {
         for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new ReadingPages(site),
             new PlayerPages(site), new JobPages(site), new NotePages(site), new LabelPages(site), new TicketPages(site),
             new ImportPages(site), new StockPages(site), new SetPages(site, site.sets()), new MatchPages(site), new ShaftsPages(site),
-            new ChangePages(site), new BendPages(site), new Waiting(site))) {
+            new ChangePages(site), new BendPages(site), new HowPages(site), new Waiting(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));

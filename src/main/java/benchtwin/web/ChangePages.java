@@ -74,7 +74,7 @@ final class ChangePages implements Routes {
     private Explained.Options options(Context ctx) throws BadInput {
         ChangeForm asked = ChangeForm.of(site.book(), ctx);
         ChangeAnswer change = answer(asked, Waiting.FOR_EVER).change();
-        return new Explained.Options(change.ways().stream().map(Way::option).toList(), change.request().club(), option -> change.target(),
+        return new Explained.Options(change.ways().stream().map(Way::option).toList(), change.request().club().name(), option -> change.target(),
             option -> change.ways().stream().filter(way -> way.option() == option).map(ChangeWords::levers).findFirst().orElseThrow(),
             asked.asked().at(path(asked)));
     }

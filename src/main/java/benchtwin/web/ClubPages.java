@@ -3,6 +3,7 @@ package benchtwin.web;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.ClubHistory;
 import benchtwin.bench.ClubViews;
+import benchtwin.bench.OpenBook;
 import benchtwin.bench.PlayerBook;
 import benchtwin.match.Tolerances;
 import io.javalin.config.RoutesConfig;
@@ -31,14 +32,15 @@ final class ClubPages implements Routes {
         String tag = ctx.pathParam("tag");
         long seen = site.book().lastEntry();
         ClubViews.Club club = ClubViews.show(site.book(), tag, ClubViews.When.NOW);
-        Tolerances tolerances = tolerances(tag);
+        Tolerances tolerances = tolerances(site.book(), tag);
         String history = club.values().isEmpty() ? "" : ClubHistory.picture(site.book(), tag, tolerances).svg();
         site.page(ctx, "club", club.tag(), Section.PLAYERS, Map.of("club", club, "history", history, "draft", Draft.empty(seen),
             "drift", ClubViews.againstRecord(site.book(), tag, tolerances)));
     }
 
-    private Tolerances tolerances(String tag) throws BadInput {
-        return new Tolerances(PlayerBook.tolerancesFor(site.book(), tag), Map.of());
+    /** How far off counts as right: what the club's player prefers, else the usual. */
+    static Tolerances tolerances(OpenBook book, String tag) throws BadInput {
+        return new Tolerances(PlayerBook.tolerancesFor(book, tag), Map.of());
     }
 
     private void compare(Context ctx) throws BadInput {
@@ -49,7 +51,7 @@ final class ClubPages implements Routes {
         Map<String, Object> values = new HashMap<>(Map.of("tag", tag, "with", with.orElse(""), "on", on.map(LocalDate::toString).orElse("")));
         if (with.isPresent() || on.isPresent()) {
             values.put("compared", ClubViews.compare(site.book(), tag, ClubViews.When.NOW, with.orElse(tag), on.isPresent()
-                ? new ClubViews.When(on, true) : ClubViews.When.NOW, tolerances(tag)));
+                ? new ClubViews.When(on, true) : ClubViews.When.NOW, tolerances(site.book(), tag)));
         } else {
             ClubViews.show(site.book(), tag, ClubViews.When.NOW);
         }

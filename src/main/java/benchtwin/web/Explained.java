@@ -1,24 +1,18 @@
 package benchtwin.web;
 
+import benchtwin.bench.Account;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.HeadSketches;
-import benchtwin.bench.HowComputed;
-import benchtwin.club.Quantity;
-import benchtwin.club.QuantityText;
+import benchtwin.bench.HowOption;
 import benchtwin.club.Target;
-import benchtwin.match.Favourite;
 import benchtwin.match.Ranked;
 import io.javalin.http.Context;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Opens how a number of an option was computed, and draws its head: as a part of the page it is on, or as a page of its own. */
-final class Explained {
-
-    private static final String SCORE = "score";
+/** Opens how a number came about, and draws an option's head: as a part of the page it is on, or as a page of its own. */
+public final class Explained {
 
     private final Site site;
 
@@ -27,14 +21,22 @@ final class Explained {
     }
 
     /**
+     * The page a number stands on.
+     * @param path  its address
+     * @param words what it is
+     */
+    public record Back(String path, String words) {
+    }
+
+    /**
      * Options an address may name.
      * @param options the options
-     * @param club    what they are made of
+     * @param club    what the club is called that they are made of
      * @param target  what each is held against
      * @param name    what each is called
      * @param back    address of their page
      */
-    record Options(List<Ranked> options, Favourite club, Function<Ranked, Target> target, Function<Ranked, String> name, String back) {
+    record Options(List<Ranked> options, String club, Function<Ranked, Target> target, Function<Ranked, String> name, String back) {
 
         private Ranked named(Form form) throws BadInput {
             return OptionKey.find(options, Function.identity(), form.need("option", "the option")).orElseThrow(() -> new BadInput(
@@ -42,40 +44,36 @@ final class Explained {
         }
     }
 
+    /** A number of an option. */
     void how(Context ctx, Options options) throws BadInput {
         Form form = Form.query(ctx);
         Ranked option = options.named(form);
-        String of = form.need("of", "the number");
-        String name = options.name().apply(option);
-        Map<String, Object> values = new HashMap<>();
-        values.put("name", name);
-        if (of.equals(SCORE)) {
-            values.put("option", option);
-            values.put("target", options.target().apply(option));
-            answer(ctx, "howScore", "How " + name + " was ranked", values, options.back());
+        show(ctx, Section.PLAYERS, HowOption.of(option, options.target().apply(option), options.name().apply(option), options.club(), of(ctx)),
+            new Back(options.back(), "the options"));
+    }
+
+    /** Which number an address asks for. */
+    static String of(Context ctx) throws BadInput {
+        return Form.query(ctx).need("of", "the number");
+    }
+
+    /** Any number. */
+    void show(Context ctx, Section section, Account account, Back back) {
+        if (Site.wantsPart(ctx)) {
+            site.part(ctx, "how", Map.of("account", account));
         } else {
-            Quantity quantity = Arrays.stream(Quantity.values()).filter(one -> one.word().equals(of)).findFirst()
-                .orElseThrow(() -> new BadInput("\"%s\" is not a quantity".formatted(of)));
-            values.put("how", HowComputed.of(option, options.club(), quantity));
-            answer(ctx, "how", "How the %s of %s was computed".formatted(QuantityText.name(quantity), name), values, options.back());
+            site.page(ctx, "howPage", account.title(), section, Map.of("account", account, "back", back));
         }
     }
 
     void sketch(Context ctx, Options options) throws BadInput {
         Ranked option = options.named(Form.query(ctx));
         String title = "Head %s before and after".formatted(option.head().tag());
-        answer(ctx, "sketch", title, Map.of("svg", HeadSketches.of(option).svg()), options.back());
-    }
-
-    private void answer(Context ctx, String template, String title, Map<String, Object> values, String back) {
+        String svg = HeadSketches.of(option).svg();
         if (Site.wantsPart(ctx)) {
-            Map<String, Object> part = new HashMap<>(values);
-            part.put("title", title);
-            site.part(ctx, template, part);
+            site.part(ctx, "sketch", Map.of("svg", svg, "title", title));
         } else {
-            Map<String, Object> page = new HashMap<>(values);
-            page.put("back", back);
-            site.page(ctx, template + "Page", title, Section.PLAYERS, page);
+            site.page(ctx, "sketchPage", title, Section.PLAYERS, Map.of("svg", svg, "back", options.back()));
         }
     }
 }

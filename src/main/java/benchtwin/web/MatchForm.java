@@ -126,6 +126,14 @@ public final class MatchForm {
     }
 
     /**
+     * Where its options' numbers are accounted for.
+     * @return addresses
+     */
+    public HowAddress how() {
+        return new HowAddress("/clubs/" + FindPages.encoded(tag) + "/twin", query());
+    }
+
+    /**
      * What was asked, for an address.
      * @return a query; empty for nothing
      */

@@ -78,7 +78,7 @@ final class MatchPages implements Routes {
         MatchForm asked = MatchForm.of(site.book(), ctx);
         MatchAnswer answer = answer(asked, Waiting.FOR_EVER);
         List<Ranked> all = Stream.concat(answer.results().stream(), answer.belowTheLine().stream().map(MatchAnswer.Below::option)).toList();
-        return new Explained.Options(all, answer.favourite(), option -> answer.favourite().target(),
+        return new Explained.Options(all, answer.favourite().name(), option -> answer.favourite().target(),
             option -> OptionWords.name(answer.keep(), option), asked.asked().at(path(asked)));
     }
 

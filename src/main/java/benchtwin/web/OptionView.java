@@ -20,11 +20,11 @@ public record OptionView(String id, String key, Ranked option, String title, Str
 
     /**
      * Where it is told how a number was computed.
-     * @param of a quantity's word, or {@code score}
+     * @param of a quantity's word, or what {@code HowOption} calls it
      * @return an address
      */
     public String how(String of) {
-        return base + "/how?" + more() + "&of=" + of;
+        return new HowAddress(base, asked).of(key, of);
     }
 
     /**
@@ -32,10 +32,6 @@ public record OptionView(String id, String key, Ranked option, String title, Str
      * @return an address
      */
     public String sketch() {
-        return base + "/sketch?" + more();
-    }
-
-    private String more() {
-        return (asked.isEmpty() ? "" : asked + "&") + "option=" + key;
+        return new HowAddress(base, asked).sketch(key);
     }
 }

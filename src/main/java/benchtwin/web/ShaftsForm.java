@@ -137,6 +137,14 @@ public final class ShaftsForm {
     }
 
     /**
+     * Where its options' numbers are accounted for.
+     * @return addresses
+     */
+    public HowAddress how() {
+        return new HowAddress("/clubs/" + FindPages.encoded(tag) + "/shafts", asked().query());
+    }
+
+    /**
      * Whether a ladder is asked for.
      * @return false for the nearest
      */

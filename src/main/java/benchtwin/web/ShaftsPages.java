@@ -105,7 +105,7 @@ final class ShaftsPages implements Routes {
         ShaftAnswer answer = answer(asked, Waiting.FOR_EVER);
         List<Ranked> all = Stream.concat(answer.picks().stream().map(ShaftPick::option),
             answer.belowTheLine().stream().map(MatchAnswer.Below::option)).toList();
-        return new Explained.Options(all, answer.request().club(), option -> target(answer, option), option -> option.shaft().tag(),
+        return new Explained.Options(all, answer.request().club().name(), option -> target(answer, option), option -> option.shaft().tag(),
             asked.asked().at(path(asked)));
     }
 

@@ -2,6 +2,7 @@ package benchtwin.web;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.JobTicket;
+import benchtwin.bench.OpenBook;
 import benchtwin.bench.ResinShelf;
 import benchtwin.bench.TicketFile;
 import benchtwin.bench.TicketWish;
@@ -38,11 +39,14 @@ final class TicketPages implements Routes {
     private void choose(Context ctx) throws BadInput {
         String number = ctx.pathParam("number");
         List<String> resins = ResinShelf.names(site.book());
-        String first = resins.isEmpty() ? "" : resins.get(0);
-        Optional<String> resin = first.isEmpty() ? Optional.empty() : Optional.of(first);
-        Ticket ticket = JobTicket.of(site.book(), number, new TicketWish(ResinShelf.choose(site.book(), Optional.empty(), resin,
-            new ArrayList<>()), OptionalDouble.empty(), Optional.empty()));
+        Ticket ticket = JobTicket.of(site.book(), number, usual(site.book()));
         site.page(ctx, "ticketWish", "Ticket of job " + ticket.job(), Section.NONE, Map.of("ticket", ticket, "resins", resins));
+    }
+
+    /** What a ticket is made with where nothing is said: the first resin, no temperature, work that begins now. */
+    static TicketWish usual(OpenBook book) throws BadInput {
+        return new TicketWish(ResinShelf.choose(book, Optional.empty(), ResinShelf.names(book).stream().findFirst(), new ArrayList<>()),
+            OptionalDouble.empty(), Optional.empty());
     }
 
     private void ticket(Context ctx, boolean pdf) throws BadInput {

@@ -10,3 +10,10 @@ document.addEventListener("htmx:beforeSwap", function (event) {
     event.detail.isError = false;
   }
 });
+// a panel that opened out of sight is brought into it, by no more than that takes
+document.addEventListener("htmx:afterSettle", function (event) {
+  const panel = event.detail.target;
+  if (panel.classList.contains("panel")) {
+    panel.scrollIntoView({block: "nearest"});
+  }
+});

@@ -38,7 +38,7 @@ class HowComputedTest {
     }
 
     private static HowComputed how(Ranked option, Quantity quantity) throws BadInput {
-        return HowComputed.of(option, answer.favourite(), quantity);
+        return HowComputed.of(option, answer.favourite().name(), quantity);
     }
 
     /** JCGM 100:2008, 5.1.2, equation (10): u² is the sum of the squares of what each input's u moves. */

@@ -3,17 +3,11 @@ package benchtwin.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.bench.JobBook;
-import benchtwin.cli.Main;
 import benchtwin.club.Quantity;
 import benchtwin.club.QuantityText;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -38,15 +32,7 @@ class ChoicePagesTest {
     private final Visitor visitor = new Visitor(PAGES);
 
     private static JsonNode json(String... words) throws Exception {
-        List<String> all = new ArrayList<>(Arrays.asList(words));
-        all.addAll(List.of("--json", "--book", PAGES.book().file().toString()));
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Main.run(new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8),
-            all.toArray(String[]::new));
-        String text = out.toString(StandardCharsets.UTF_8);
-        assertThat(text).as(err.toString(StandardCharsets.UTF_8)).startsWith("{");
-        return new ObjectMapper().readTree(text);
+        return CommandLine.json(PAGES, words);
     }
 
     /** What a page shows of its options' outcomes, option by option, in the order of the page. */

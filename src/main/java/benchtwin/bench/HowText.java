@@ -1,4 +1,4 @@
-package benchtwin.web;
+package benchtwin.bench;
 
 import benchtwin.club.Quantity;
 import benchtwin.measure.Reading;
@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** How the numbers behind a number are written: a digit more than the number itself. */
-public final class HowText {
+final class HowText {
 
     private HowText() {
     }
@@ -19,7 +19,7 @@ public final class HowText {
      * @param unit  as a screen writes it; empty for a ratio
      * @return text
      */
-    public static String number(double value, String unit) {
+    static String number(double value, String unit) {
         String format = switch (unit) {
             case "" -> "%.4f";
             case "g·cm²", "kg·cm²" -> "%.0f";
@@ -36,7 +36,7 @@ public final class HowText {
      * @param moves    in its unit
      * @return text with a sign
      */
-    public static String moves(Quantity quantity, double moves) {
+    static String moves(Quantity quantity, double moves) {
         String text = String.format(Locale.ROOT, "%+.3f", moves).replace('-', '−');
         return text + (quantity.unit().equals("°") ? "°" : " " + quantity.unit());
     }
@@ -46,7 +46,7 @@ public final class HowText {
      * @param share 0 to 1
      * @return per cent
      */
-    public static String share(double share) {
+    static String share(double share) {
         return share == 0 ? "" : share < 0.005 ? "under 1 %" : String.format(Locale.ROOT, "%.0f %%", 100 * share);
     }
 
@@ -55,12 +55,17 @@ public final class HowText {
      * @param reading the reading
      * @return words; empty when nothing of it is recorded
      */
-    public static String taken(Reading reading) {
+    static String taken(Reading reading) {
         Taken taken = reading.taken();
         List<String> words = new ArrayList<>();
         taken.on().ifPresent(day -> words.add("on " + day));
         taken.gauge().ifPresent(gauge -> words.add("on gauge " + gauge));
         taken.by().ifPresent(by -> words.add("by " + by));
         return String.join(", ", words);
+    }
+
+    /** An uncertainty that others are added to: a digit more than a bench writes. */
+    static String fine(Quantity quantity, double size) {
+        return String.format(Locale.ROOT, "%.3f", size) + (quantity.unit().equals("°") ? "°" : " " + quantity.unit());
     }
 }
