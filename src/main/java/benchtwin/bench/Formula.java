@@ -66,6 +66,15 @@ public record Formula(String name, String text, List<String> sources, String sec
             + "plan that uses no part twice. A group's least is itself proven: inside a box of means its cost is nowhere below the corners, "
             + "and boxes are split until bound and plan meet. The gap is (cost − bound) / cost.",
         List.of("published: Lagrangian relaxation, textbook", "ours: the boxes, derived in the handbook"), "7");
+    /** What another part would bring. */
+    static final Formula PRICE = new Formula("Price of a contested part",
+        "In the proof every part has a price. That of a part several clubs want is about what another like it would take off the plan; "
+            + "below 0.05 it is not named. A part that a club is left out for has none: it builds that club.",
+        List.of("ours: what is named", "published: Lagrangian relaxation, textbook"), "7");
+    /** What decisions cost. */
+    static final Formula DECIDED = new Formula("What locked parts cost",
+        "The cost of the plan less that of one searched for without them, in a part of the time; 0 where that one is no better.",
+        List.of("ours"), "7");
     /** When a reading is asked about. */
     static final Formula ODD = new Formula("A reading that may be a slip",
         "It is asked about when it is farther from the last one than a club that was left alone ever is, and than five standard "

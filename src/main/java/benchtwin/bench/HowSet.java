@@ -29,6 +29,11 @@ public final class HowSet {
     /** What an address calls how far it may be from the best. */
     public static final String GAP = "gap";
 
+    /** What an address calls what ordered parts would bring. */
+    public static final String ORDER = "order";
+    /** What an address calls what locked parts cost. */
+    public static final String PINS = "pins";
+
     private HowSet() {
     }
 
@@ -69,18 +74,56 @@ public final class HowSet {
     /**
      * What all of it costs.
      * @param answer the plan
+     * @param before how good the plan was that this one came after, if there was one
      * @return the account
      */
-    public static Account cost(SetService.Answer answer) {
+    public static Account cost(SetService.Answer answer, Optional<PlanScore> before) {
         PlanScore score = answer.plan().score();
         List<CostLine> lines = answer.plan().why();
         double sum = lines.stream().mapToDouble(CostLine::cost).sum();
-        return Account.tell("How the cost of the plan comes about", HowOption.fixed(2, score.cost()) + " squared tolerances", "")
+        Account.Teller tell = Account.tell("How the cost of the plan comes about", HowOption.fixed(2, score.cost()) + " squared tolerances", "");
+        before.ifPresent(one -> tell.say("The plan before cost %s, less %s: against that, %s − %s.".formatted(HowOption.fixed(3, one.cost()),
+            HowOption.fixed(3, one.jointGain()), HowOption.fixed(3, score.cost() - score.jointGain()), HowOption.fixed(3, one.cost() - one.jointGain()))));
+        return tell
             .say("The parts as chosen cost %s. Then the clubs of each group were planned once more, jointly, which took off %s: what is left is the sum below."
                 .formatted(HowOption.fixed(3, score.cost()), HowOption.fixed(3, score.jointGain())))
             .table("What it adds up from: %s".formatted(HowOption.fixed(3, sum)), List.of("Player and group", "Rule", "Squared tolerances#"),
                 lines.stream().map(line -> List.of(line.player() + ", " + line.group(), line.rule(), HowOption.fixed(3, line.cost()))).toList())
             .law(Formula.SET_COST, prices(answer.request().alikeness())).done();
+    }
+
+    /**
+     * What ordered parts would bring.
+     * @param answer the plan
+     * @return the account
+     */
+    public static Account order(SetService.Answer answer) {
+        return Account.tell("What is worth ordering, and why", "%d parts".formatted(answer.plan().order().size()), "")
+            .table("Part by part", List.of("Part", "For", "Takes off about#"), answer.plan().order().stream().map(line -> List.of(line.part(),
+                line.forWhom(), Double.isInfinite(line.gain()) ? "builds it" : HowOption.fixed(3, line.gain()))).toList())
+            .law(Formula.PRICE).done();
+    }
+
+    /**
+     * What locked parts cost.
+     * @param answer the plan
+     * @return the account
+     * @throws BadInput when no part was locked
+     */
+    public static Account pins(SetService.Answer answer) throws BadInput {
+        OptionalDouble cost = answer.plan().pinCost();
+        if (cost.isEmpty()) {
+            throw new BadInput("no part of this plan was locked");
+        }
+        double all = answer.plan().score().cost();
+        Account.Teller tell = Account.tell("What the locked parts cost", Double.isInfinite(cost.getAsDouble()) ? "a club"
+            : HowOption.fixed(3, cost.getAsDouble()) + " squared tolerances", "");
+        if (!Double.isInfinite(cost.getAsDouble())) {
+            tell.say("With them the plan costs %s; without them one was found for %s.".formatted(HowOption.fixed(3, all),
+                HowOption.fixed(3, all - cost.getAsDouble())));
+        }
+        return tell.table("Locked", List.of("Club", "Head", "Shaft"), answer.request().pins().stream().map(pin -> List.of(pin.player() + ", "
+            + pin.club(), pin.head().orElse(""), pin.shaft().orElse(""))).toList()).law(Formula.DECIDED).done();
     }
 
     private static String prices(Alikeness prices) {

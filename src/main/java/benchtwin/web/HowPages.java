@@ -98,6 +98,12 @@ final class HowPages implements Routes {
         if (form.text("player").isPresent()) {
             return HowSet.group(answer, form.need("player", "the player"), of);
         }
-        return of.equals(HowSet.GAP) ? HowSet.gap(answer, run.now().steps()) : HowSet.cost(answer);
+        return switch (of) {
+            case HowSet.COST -> HowSet.cost(answer, run.before().map(SetRun.Before::score));
+            case HowSet.GAP -> HowSet.gap(answer, run.now().steps());
+            case HowSet.ORDER -> HowSet.order(answer);
+            case HowSet.PINS -> HowSet.pins(answer);
+            default -> throw new BadInput("\"%s\" is no number of a plan".formatted(of));
+        };
     }
 }

@@ -253,6 +253,27 @@ class HowPagesTest {
         assertThat(bound.find()).as(gap.text()).isTrue();
         assertThat(Double.parseDouble(bound.group(1))).isCloseTo(plan.get("score").get("cost").asDouble(), within(ROUNDED));
         groupsAddUp(numbers, lines);
+        lockedParts(visit, path, page.body(), AccountText.value(bound.group(1)));
+    }
+
+    /** The plan with a head locked, by its own account: cost less cost without, and the plan before. */
+    private void lockedParts(Visit visit, String path, String before, double costBefore) throws Exception {
+        HttpResponse<String> page = visit.post(path + "/again", "head", Visitor.first(Pattern.compile("name=\"head\" value=\"([^\"]+)\""), before),
+            "seconds", "20");
+        String again = page.uri().getPath();
+        while (page.body().contains("data-live")) {
+            Thread.sleep(200);
+            page = visit.get(again);
+        }
+        AccountText pins = account(again + "/how?of=pins");
+        assertThat(pins.rows("Locked")).hasSize(1);
+        Matcher with = Pattern.compile("With them the plan costs ([0-9.]+); without them one was found for ([0-9]+\\.[0-9]+)").matcher(pins.text());
+        assertThat(with.find()).as(pins.text()).isTrue();
+        assertThat(Double.parseDouble(with.group(1)) - Double.parseDouble(with.group(2))).isCloseTo(AccountText.value(pins.number()), within(ROUNDED));
+        assertThat(Double.parseDouble(with.group(2))).as("without locks it is the plan before").isCloseTo(costBefore, within(ROUNDED));
+        assertThat(account(again + "/how?of=cost").text()).contains("The plan before cost %.3f".formatted(costBefore));
+        assertThat(account(again + "/how?of=order").text()).contains("Price of a contested part");
+        assertThat(visitor.get(again + "/how?of=smell").body()).contains("is no number of a plan");
     }
 
     /** What is unlike is a price times the squares about the mean of its column: 0.15, 0.08 and 0.02 (handbook, section 7). */
