@@ -75,6 +75,15 @@ public record Formula(String name, String text, List<String> sources, String sec
     static final Formula DECIDED = new Formula("What locked parts cost",
         "The cost of the plan less that of one searched for without them, in a part of the time; 0 where that one is no better.",
         List.of("ours"), "7");
+    /** What to ask of the next bend. */
+    static final Formula NEXT_BEND = new Formula("The ask with the best chance",
+        "Got = share kept × asked − constant lost, with scatter: a Bayesian linear regression on every bend of this model this way, begun from "
+            + "what such metal does. Of the asks on a grid of 0.05° the one most likely to end within tolerance, if it is safe enough.",
+        List.of("memory: priors by metal, scatter", "ours: the share of cases that may pass the far end", "published: Bayesian regression, textbook"), "8");
+    /** What a hosel still stands. */
+    static final Formula HOSEL = new Formula("What a hosel has left",
+        "The limit of its metal over a head's life, less every tilt that way, bending back included. Where what was bent is not recorded, the net "
+            + "change since the head was made stands in.", List.of("memory: limits by metal"), "8");
     /** When a reading is asked about. */
     static final Formula ODD = new Formula("A reading that may be a slip",
         "It is asked about when it is farther from the last one than a club that was left alone ever is, and than five standard "

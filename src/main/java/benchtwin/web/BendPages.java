@@ -1,9 +1,11 @@
 package benchtwin.web;
 
+import benchtwin.bench.Account;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.BendRun;
 import benchtwin.bench.BendService;
 import benchtwin.bench.Cautions;
+import benchtwin.bench.HowBend;
 import benchtwin.bend.AskPolicy;
 import benchtwin.bend.BendAdvice;
 import benchtwin.bend.BendDirection;
@@ -53,6 +55,8 @@ final class BendPages implements Routes {
     public void add(RoutesConfig routes) {
         routes.get("/bend", this::begin);
         routes.get("/bend/{head}", this::show);
+        routes.get("/bend/{head}/how/ask", ctx -> how(ctx, HowBend::ask));
+        routes.get("/bend/{head}/how/left", ctx -> how(ctx, HowBend::left));
         routes.post("/bend/{head}", this::typed);
     }
 
@@ -166,7 +170,7 @@ final class BendPages implements Routes {
         }
         if (wrong.isEmpty()) {
             keep(ctx, run);
-            ctx.redirect(ctx.path() + (ctx.queryString() == null ? "" : "?" + ctx.queryString()));
+            ctx.redirect(address(ctx, ""));
         } else {
             ctx.status(422);
             page(ctx, run, run.hasBegun() ? "bend" : "bendRead", wrong);
@@ -204,6 +208,20 @@ final class BendPages implements Routes {
         return List.of();
     }
 
+    /** A number of a session that may be told of. */
+    private interface Told {
+        Account of(BendRun run) throws BadInput;
+    }
+
+    private synchronized void how(Context ctx, Told told) throws BadInput {
+        new Explained(site).show(ctx, Section.BEND, told.of(session(ctx).run()), new Explained.Back(address(ctx, ""), "the bend"));
+    }
+
+    /** An address of this session, which the query names. */
+    private static String address(Context ctx, String below) {
+        return "/bend/" + FindPages.encoded(ctx.pathParam("head")) + below + (ctx.queryString() == null ? "" : "?" + ctx.queryString());
+    }
+
     /** How many bends the page knows of. */
     private static String number(BendRun run) {
         return Integer.toString(run.bentBefore() + run.session().bends().size());
@@ -214,7 +232,8 @@ final class BendPages implements Routes {
         values.put("run", run);
         values.put("messages", wrong);
         values.put("cautions", Cautions.ofHazards(Set.of(Hazard.BEND)));
-        values.put("address", ctx.path() + (ctx.queryString() == null ? "" : "?" + ctx.queryString()));
+        values.put("address", address(ctx, ""));
+        values.put("howLeft", address(ctx, "/how/left"));
         Map<String, String> typed = new HashMap<>();
         for (Quantity quantity : ANGLES) {
             String sent = ctx.formParam("read-" + quantity.word());
@@ -223,6 +242,7 @@ final class BendPages implements Routes {
         values.put("typed", typed);
         values.put("doubted", wrong.stream().anyMatch(message -> message.contains("type it once more")));
         if (template.equals("bend")) {
+            values.put("howAsk", address(ctx, "/how/ask"));
             values.put("advice", run.advice());
             values.put("number", number(run));
             values.put("tracks", BendTrack.of(run));

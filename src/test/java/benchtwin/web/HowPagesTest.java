@@ -331,6 +331,29 @@ class HowPagesTest {
         assertThat(account(why.href()).text()).contains("Last read 41.80° ± 0.20°", "this is 10.00° away", "5 × √2 × 0.20° = 1.41°", "ours");
     }
 
+    /** Handbook, section 8: 431 keeps 0.9 ± 0.12 and loses 0.65° ± half of it until it has taught better; 3° each way in a head's life. */
+    @Test
+    void anAskAndWhatAHoselHasLeftTellTheirInputs() throws Exception {
+        String address = "/bend/H-001?to-lie=62.3&u-lie=0.05";
+        String page = visitor.get(address).body();
+        assertThat(numbers(page)).extracting(Number::href).containsExactly("/bend/H-001/how/left?to-lie=62.3&u-lie=0.05");
+        AccountText left = account(numbers(page).get(0).href());
+        assertThat(left.rows("Way by way")).hasSize(4).allSatisfy(row -> {
+            assertThat(row.get(1)).isEqualTo("3.00°");
+            assertThat(AccountText.value(row.get(2)) + AccountText.value(row.get(4)) + AccountText.value(row.get(5))).isCloseTo(3, within(0.011));
+        });
+        assertThat(visitor.get("/bend/H-001/how/ask?to-lie=62.3&u-lie=0.05").body()).contains("there is no bend to ask for now");
+        visitor.post(address, List.of(Map.entry("token", Visitor.token(page)), Map.entry("read-lie", "63.3")));
+        AccountText ask = account("/bend/H-001/how/ask?to-lie=62.3&u-lie=0.05");
+        List<List<String>> metal = ask.rows("What the metal gives of an ask, in degrees of hosel tilt");
+        assertThat(metal.get(0)).containsExactly("share that is kept", "0.900", "0.120", "default (memory)");
+        assertThat(metal.get(1)).containsExactly("constant that is lost", "0.65°", "0.33°", "default (memory)");
+        Matcher gives = Pattern.compile("Asked ([0-9.]+)° of tilt, it gives 0.900 × ([0-9.]+)° − 0.65° = ([0-9.]+)°").matcher(ask.text());
+        assertThat(gives.find()).as(ask.text()).isTrue();
+        assertThat(0.9 * Double.parseDouble(gives.group(1)) - 0.65).isCloseTo(Double.parseDouble(gives.group(3)), within(0.011));
+        assertThat(numbers(visitor.get(address).body())).extracting(Number::text).contains("How this was worked out", "Hosel tilt left");
+    }
+
     @Test
     void aBagAndAComparisonOpenTheSameAccounts() throws Exception {
         assertThat(allOpen("/players/J.%20Quillby/bag", "QUILLBY-DR")).hasSizeGreaterThan(50);
