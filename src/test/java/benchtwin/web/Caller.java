@@ -56,9 +56,19 @@ final class Caller {
         return page;
     }
 
+    /** The same as a script asks for a part of a page. */
+    HttpResponse<String> part(String path) throws IOException, InterruptedException {
+        return send("GET", path, BodyPublishers.noBody(), "HX-Request", "true");
+    }
+
     /** Sends a form as the page that was opened last would. */
     HttpResponse<String> post(String path, Map<String, String> fields) throws IOException, InterruptedException {
-        String body = "token=" + encoded(token) + fields.entrySet().stream().map(field -> "&" + encoded(field.getKey()) + "="
+        return post(path, List.copyOf(fields.entrySet()));
+    }
+
+    /** The same where a field stands several times. */
+    HttpResponse<String> post(String path, List<Map.Entry<String, String>> fields) throws IOException, InterruptedException {
+        String body = "token=" + encoded(token) + fields.stream().map(field -> "&" + encoded(field.getKey()) + "="
             + encoded(field.getValue())).collect(Collectors.joining());
         return send("POST", path, BodyPublishers.ofString(body), "Content-Type", FORM);
     }
@@ -85,6 +95,13 @@ final class Caller {
     String identity() {
         return cookies.getCookieStore().getCookies().stream().filter(cookie -> cookie.getName().startsWith("benchtwin")).findFirst()
             .orElseThrow().getValue();
+    }
+
+    /** What the first group of a pattern finds on a page. */
+    static String first(Pattern pattern, String page) {
+        Matcher found = pattern.matcher(page);
+        assertThat(found.find()).as(pattern + " on the page").isTrue();
+        return found.group(1);
     }
 
     static String encoded(String text) {

@@ -29,7 +29,7 @@ class ChoicePagesTest {
     @RegisterExtension
     static final WebBook PAGES = new WebBook();
 
-    private final Visitor visitor = new Visitor(PAGES);
+    private final Caller visitor = Caller.here(PAGES);
 
     private static JsonNode json(String... words) throws Exception {
         return CommandLine.json(PAGES, words);
@@ -100,10 +100,9 @@ class ChoicePagesTest {
         }
     }
 
-    private HttpResponse<String> choose(Visitor who, String path, String page) throws Exception {
+    private HttpResponse<String> choose(Caller who, String path, String page) throws Exception {
         List<Map.Entry<String, String>> fields = new ArrayList<>();
-        fields.add(Map.entry("token", Visitor.token(page)));
-        fields.add(Map.entry("option", Visitor.first(OPTION, page)));
+        fields.add(Map.entry("option", Caller.first(OPTION, page)));
         Matcher part = PARTS.matcher(page);
         for (int k = 0; k < 2 && part.find(); k++) {
             fields.add(Map.entry("part", part.group(1)));
@@ -131,7 +130,7 @@ class ChoicePagesTest {
 
     @Test
     void whoComesSecondIsToldWhoHasTheHead() throws Exception {
-        Visitor second = new Visitor(PAGES);
+        Caller second = Caller.here(PAGES);
         String path = "/clubs/OAKES-DR/twin?tol-face=0.6";
         String page = visitor.get(path).body();
         String samePage = second.get(path).body();

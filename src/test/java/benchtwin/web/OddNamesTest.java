@@ -40,7 +40,7 @@ class OddNamesTest {
         HttpResponse<String> look = visit.upload("/stock/import", "grips.csv",
             "tag,model,mass_g\n\"%s\",Moss,50\n".formatted(tag.replace("\"", "\"\"")));
         assertThat(look.body()).as(tag).contains("1 new, 0 changed");
-        String shown = Visitor.first(Pattern.compile("name=\"shown\" value=\"([^\"]+)\""), look.body());
+        String shown = Caller.first(Pattern.compile("name=\"shown\" value=\"([^\"]+)\""), look.body());
         assertThat(visit.post(look.uri().getPath(), "shown", shown).body()).contains("<h1>Imported</h1>");
         String path = "/stock/" + FindPages.encoded("grip:" + tag);
         HttpResponse<String> page = filler.open(path);
