@@ -30,7 +30,7 @@ class HowPagesTest {
     private static final Pattern LINK = Pattern.compile("<a class=\"how\" href=\"([^\"#]+)\" hx-get=\"([^\"]+)\" hx-target=\"#([^\"]+)\" aria-label=\"([^\"]+): how this was computed\">([^<]+)</a>");
     private static final double ROUNDED = 0.006;
 
-    private final Visitor visitor = new Visitor(PAGES);
+    private final Caller visitor = Caller.here(PAGES);
 
     /** A number on a page that tells how it came about. */
     private record Number(String href, String target, String label, String text) {
@@ -258,7 +258,7 @@ class HowPagesTest {
 
     /** The plan with a head locked, by its own account: cost less cost without, and the plan before. */
     private void lockedParts(Visit visit, String path, String before, double costBefore) throws Exception {
-        HttpResponse<String> page = visit.post(path + "/again", "head", Visitor.first(Pattern.compile("name=\"head\" value=\"([^\"]+)\""), before),
+        HttpResponse<String> page = visit.post(path + "/again", "head", Caller.first(Pattern.compile("name=\"head\" value=\"([^\"]+)\""), before),
             "seconds", "20");
         String again = page.uri().getPath();
         while (page.body().contains("data-live")) {
@@ -325,8 +325,7 @@ class HowPagesTest {
         String page = visitor.get("/clubs/QUILLBY-9I/read/loft").body();
         Matcher seen = Pattern.compile("name=\"seen\" value=\"(\\d+)\"").matcher(page);
         assertThat(seen.find()).isTrue();
-        HttpResponse<String> asked = visitor.post("/clubs/QUILLBY-9I/read/loft", List.of(Map.entry("token", Visitor.token(page)),
-            Map.entry("seen", seen.group(1)), Map.entry("loft", "51.8"), Map.entry("as", "found")));
+        HttpResponse<String> asked = visitor.post("/clubs/QUILLBY-9I/read/loft", List.of(Map.entry("seen", seen.group(1)), Map.entry("loft", "51.8"), Map.entry("as", "found")));
         Number why = numbers(asked.body()).stream().filter(one -> one.target().equals("why-asked")).findFirst().orElseThrow();
         assertThat(account(why.href()).text()).contains("Last read 41.80° ± 0.20°", "this is 10.00° away", "5 × √2 × 0.20° = 1.41°", "ours");
     }
@@ -343,7 +342,7 @@ class HowPagesTest {
             assertThat(AccountText.value(row.get(2)) + AccountText.value(row.get(4)) + AccountText.value(row.get(5))).isCloseTo(3, within(0.011));
         });
         assertThat(visitor.get("/bend/H-001/how/ask?to-lie=62.3&u-lie=0.05").body()).contains("there is no bend to ask for now");
-        visitor.post(address, List.of(Map.entry("token", Visitor.token(page)), Map.entry("read-lie", "63.3")));
+        visitor.post(address, List.of(Map.entry("read-lie", "63.3")));
         AccountText ask = account("/bend/H-001/how/ask?to-lie=62.3&u-lie=0.05");
         List<List<String>> metal = ask.rows("What the metal gives of an ask, in degrees of hosel tilt");
         assertThat(metal.get(0)).containsExactly("share that is kept", "0.900", "0.120", "default (memory)");
