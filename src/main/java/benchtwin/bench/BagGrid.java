@@ -163,8 +163,7 @@ public final class BagGrid {
             return new Bag(thing.tag(), used, clubs, remarks);
         });
         if (bag.clubs().isEmpty()) {
-            throw new BadInput("%s has no clubs in play in the book; put one in with benchtwin club add, or benchtwin stock import"
-                .formatted(bag.player()));
+            throw new BadInput("%s has no clubs in play in the book; %s".formatted(bag.player(), book.asks(ToDo.ADD_CLUBS)));
         }
         return bag;
     }
@@ -222,8 +221,8 @@ public final class BagGrid {
                 .min(Comparator.comparing((Way way) -> way.option().plan().readyMinutes())
                     .thenComparing(way -> way.option().cost()));
             return quickest.isPresent() ? club.planned(quickest, Optional.empty())
-                : club.planned(Optional.empty(), Optional.of("no bend, setting or weight brings it back; benchtwin change --club %s says what else would"
-                    .formatted(club.tag())));
+                : club.planned(Optional.empty(), Optional.of("no bend, setting or weight brings it back; " + found.asks(ToDo.ELSE_CHANGE,
+                    club.tag())));
         } catch (BadInput cannot) {
             return club.planned(Optional.empty(), Optional.of(cannot.messages().get(0)));
         }

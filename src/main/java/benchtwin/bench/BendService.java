@@ -121,7 +121,7 @@ public final class BendService {
         OpenBook open = book.orElseThrow(() -> new BadInput("jobs are in the book: leave out the files of the stock"));
         List<String> heads = plan(open, number).clubs().stream().filter(BendService::bends).map(club -> club.build().get("head")).toList();
         if (heads.isEmpty()) {
-            throw new BadInput("the plan of job %s bends nothing; name a head and its angles with --to".formatted(number));
+            throw new BadInput("the plan of job %s bends nothing; %s".formatted(number, open.asks(ToDo.BEND_TO)));
         }
         return heads;
     }
@@ -173,7 +173,7 @@ public final class BendService {
     }
 
     /** The life's limit in force, once nothing speaks against bending at all. */
-    private static double lifeLimit(Head head, Wish wish) throws BadInput {
+    private double lifeLimit(Head head, Wish wish) throws BadInput {
         Optional<BendRefusal> refusal = BendRefusal.of(head);
         String name = "head " + head.tag();
         if (refusal.isPresent() && !refusal.get().answered()) {
@@ -183,8 +183,7 @@ public final class BendService {
         if (wish.limitDeg().isPresent()) {
             double limit = wish.limitDeg().getAsDouble();
             if (!said) {
-                throw new BadInput("a limit other than the usual is somebody's to answer for: say why with --although \"WORDS\"; they "
-                    + "are written down");
+                throw new BadInput("a limit other than the usual is somebody's to answer for: " + workshop.asks(ToDo.SAY_ALTHOUGH));
             }
             if (!(limit > 0 && limit <= MOST_LIMIT_DEG)) {
                 throw new BadInput("a limit of %s degrees of hosel tilt: expected above 0 and at most %s".formatted(limit, MOST_LIMIT_DEG));
@@ -192,8 +191,8 @@ public final class BendService {
             return limit;
         }
         if (refusal.isPresent()) {
-            throw new BadInput(("%s %s. Say what it is made of (benchtwin stock correct %s material=…), or answer for bending it with a "
-                + "limit and words: --limit 1 --although \"WORDS\"").formatted(name, refusal.get().reason(), head.tag()));
+            throw new BadInput("%s %s. Say what it is made of (the column material of heads.csv, imported again), or %s".formatted(name,
+                refusal.get().reason(), workshop.asks(ToDo.ANSWER_FOR_IT)));
         }
         return HoselLimits.lifeLimitDeg(head.material());
     }
@@ -238,7 +237,7 @@ public final class BendService {
         return wanted;
     }
 
-    private static Map<Quantity, Double> target(Head head, Map<Quantity, Double> recorded, Wish wish,
+    private Map<Quantity, Double> target(Head head, Map<Quantity, Double> recorded, Wish wish,
                                                 Optional<Map<Quantity, Double>> planned, List<BendJournal.Kept> own)
         throws BadInput {
         Map<Quantity, Double> typed = new EnumMap<>(Quantity.class);
@@ -246,11 +245,11 @@ public final class BendService {
         for (Map.Entry<Quantity, Double> by : wish.by().entrySet()) {
             Double from = recorded.get(by.getKey());
             if (from == null) {
-                throw new BadInput("the %s of head %s is not on record, so it cannot be changed by an amount: give the angle wanted with --to"
-                    .formatted(QuantityText.name(by.getKey()), head.tag()));
+                throw new BadInput("the %s of head %s is not on record, so it cannot be changed by an amount: %s"
+                    .formatted(QuantityText.name(by.getKey()), head.tag(), workshop.asks(ToDo.BEND_ANGLE)));
             }
             if (typed.put(by.getKey(), hundredths(from + by.getValue())) != null) {
-                throw new BadInput("%s is named with --to and with --change; leave one out".formatted(QuantityText.name(by.getKey())));
+                throw new BadInput("%s %s".formatted(QuantityText.name(by.getKey()), workshop.asks(ToDo.TO_AND_CHANGE)));
             }
         }
         for (Map.Entry<Quantity, Double> wanted : typed.entrySet()) {
@@ -266,8 +265,8 @@ public final class BendService {
         if (!own.isEmpty() && !own.get(own.size() - 1).targetDeg().isEmpty()) {
             return own.get(own.size() - 1).targetDeg();
         }
-        throw new BadInput("no angles were given for head %s, no plan bends it, and none of its sessions is open: give them with --to, such "
-            .formatted(head.tag()) + "as --to " + (head.isWood() ? "lie=58.5,face=0" : "loft=34,lie=62.5"));
+        throw new BadInput("no angles were given for head %s, no plan bends it, and none of its sessions is open: %s"
+            .formatted(head.tag(), workshop.asks(ToDo.BEND_ANGLES, head.isWood() ? "lie=58.5,face=0" : "loft=34,lie=62.5")));
     }
 
     private static void refuseUnsteered(Head head, Quantity quantity) throws BadInput {

@@ -15,6 +15,7 @@ import java.util.Optional;
 /** What became of the parts that came off a club. */
 final class CameOff {
 
+    private final OpenBook book;
     private final BookEntry entry;
     private final Map<String, String> before;
     private final Map<String, String> now;
@@ -22,12 +23,14 @@ final class CameOff {
     private final List<String> remarks;
 
     /**
+     * @param book    the book, as it was opened for who enters
      * @param entry   the act they came off in, already entered
      * @param club    the club
      * @param before  what it was made of
      * @param remarks takes what the person who enters it should know
      */
-    CameOff(BookEntry entry, Thing club, Map<String, String> before, List<String> remarks) {
+    CameOff(OpenBook book, BookEntry entry, Thing club, Map<String, String> before, List<String> remarks) {
+        this.book = book;
         this.entry = entry;
         this.club = club;
         this.before = before;
@@ -50,8 +53,7 @@ final class CameOff {
             part.filter(one -> entry.state(one).standing() == Standing.THERE).ifPresent(one -> loose.add(one.name()));
         }
         if (!loose.isEmpty()) {
-            remarks.add("In stock again: %s. Say where with benchtwin stock move TAG --to PLACE, or what is past use with benchtwin "
-                .formatted(String.join(", ", loose)) + "stock retire TAG");
+            remarks.add("In stock again: %s. %s".formatted(String.join(", ", loose), book.asks(ToDo.WHERE_PARTS)));
         }
     }
 

@@ -78,8 +78,8 @@ public final class ChangeService {
         RecordedClub club = workshop.club(tag);
         ClubState state = club.newest().state();
         if (!state.isSound()) {
-            throw new BadInput("club %s is %s: a change starts from a sound club; benchtwin match makes its twin"
-                .formatted(club.tag(), state.word()));
+            throw new BadInput("club %s is %s: a change starts from a sound club; %s"
+                .formatted(club.tag(), state.word(), workshop.asks(ToDo.TWIN_INSTEAD)));
         }
         try {
             Favourite favourite = read(wish, FavouriteOfRecord.of(club, workshop.inventory(), wish.tolerances()));

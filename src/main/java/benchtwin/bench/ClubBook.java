@@ -120,7 +120,7 @@ public final class ClubBook {
 
     private static void notToCome(OpenBook book, Sitting sitting) throws BadInput {
         if (sitting.on().filter(day -> day.isAfter(book.today())).isPresent()) {
-            throw new BadInput("--on %s is still to come; expected today, %s, or a day before".formatted(sitting.on().get(),
+            throw new BadInput("%s is still to come; expected today, %s, or a day before".formatted(book.asks(ToDo.ON_DAY, sitting.on().get()),
                 book.today()));
         }
     }
@@ -164,8 +164,8 @@ public final class ClubBook {
         if (last.isPresent() && day.isBefore(last.get())) {
             throw new BookProblem(sitting.on().isPresent()
                 ? "%s has an entry of %s already: what it is made of cannot be changed on %s".formatted(club.name(), last.get(), day)
-                : "%s has an entry of %s, and this computer's clock says %s: set the clock, or give the day with --on".formatted(
-                    club.name(), last.get(), day));
+                : "%s has an entry of %s, and this computer's clock says %s: set the clock, or %s".formatted(
+                    club.name(), last.get(), day, book.asks(ToDo.GIVE_DAY)));
         }
     }
 

@@ -125,7 +125,7 @@ public final class ClubViews {
         if (then.isEmpty()) {
             boolean since = !when.knownNow() && view.state(club, new When(when.on(), true).asOf(book)).isPresent();
             throw new BookProblem("nothing of %s %s on %s%s".formatted(club.name(), when.knownNow() ? "had happened" : "was known",
-                when.on().get(), since ? "; --known-now shows what was so that day as it is known now" : ""));
+                when.on().get(), since ? "; " + book.asks(ToDo.KNOWN_NOW) : ""));
         }
         return then.get();
     }

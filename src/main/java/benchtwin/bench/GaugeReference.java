@@ -138,7 +138,7 @@ final class GaugeReference {
         GaugeNetwork network = network(column);
         Finding<Difference> found = network == null ? null : network.difference(reading(column, a), reading(column, b));
         if (found == null || found.found().isEmpty()) {
-            remarks.add("%s was read on %s and on %s, and what they read apart is not known: benchtwin gauge check finds it".formatted(
+            remarks.add("%s was read on %s and on %s, and what they read apart is not known: a check of the gauges finds it".formatted(
                 ColumnText.name(column), a.gauge().get(), b.gauge().get()));
             return Optional.empty();
         }

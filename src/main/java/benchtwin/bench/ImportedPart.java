@@ -105,8 +105,8 @@ final class ImportedPart {
             }
         }
         row.blanked().stream().filter(name -> state.readings().stream().anyMatch(one -> one.read().quantity().equals(name)))
-            .forEach(name -> row.remark("%s: its file no longer gives its %s; what was read stays. To take a reading back: benchtwin "
-                .formatted(part.name(), ColumnText.name(name)) + "stock correct"));
+            .forEach(name -> row.remark("%s: its file no longer gives its %s; what was read stays, and can be taken back as a correction"
+                .formatted(part.name(), ColumnText.name(name))));
         return fresh;
     }
 

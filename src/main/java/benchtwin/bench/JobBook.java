@@ -121,9 +121,9 @@ public final class JobBook {
      */
     public static String add(OpenBook book, Order order) throws BadInput {
         if (order.club().isEmpty() && order.player().isEmpty()) {
-            throw new BadInput("a job is for somebody: give the club with --club, or the player with --player");
+            throw new BadInput("a job is for somebody: " + book.asks(ToDo.WHOSE_JOB));
         }
-        Map<String, String> facts = facts(order);
+        Map<String, String> facts = facts(book, order);
         return book.write("job add", entry -> {
             complete(entry, order, facts);
             return new JobActs(entry).open(facts, order.words()).tag();
@@ -131,11 +131,11 @@ public final class JobBook {
     }
 
     /** What is known of a job before the book is looked at. */
-    static Map<String, String> facts(Order order) throws BadInput {
+    static Map<String, String> facts(OpenBook book, Order order) throws BadInput {
         Map<String, String> facts = new TreeMap<>(Map.of("what", order.what().word()));
         if (order.words().length() > LONGEST_WORDS) {
-            throw new BadInput("what was said of the job has %d characters; expected at most %d, or a note: benchtwin note add job:12 "
-                .formatted(order.words().length(), LONGEST_WORDS) + "TEXT");
+            throw new BadInput("what was said of the job has %d characters; expected at most %d, or %s"
+                .formatted(order.words().length(), LONGEST_WORDS, book.asks(ToDo.NOTE_INSTEAD)));
         }
         if (order.due().isPresent()) {
             facts.put("due", due(order.due().get()));

@@ -87,8 +87,8 @@ public final class JobDone {
             several(state, clubs);
         }
         if (!gripless.isEmpty()) {
-            remarks.add("Which grip went on %s is not known; enter it with benchtwin club record %s --grip TAG".formatted(
-                String.join(", ", gripless), gripless.get(0)));
+            remarks.add("Which grip went on %s is not known; %s".formatted(String.join(", ", gripless), book.asks(ToDo.GRIP_ON,
+                gripless.get(0))));
         }
         new JobActs(entry).handOver(job, Map.of(), result.sitting().note().orElse(""));
     }
@@ -97,13 +97,12 @@ public final class JobDone {
     private void unplanned(State state) throws BookProblem {
         Optional<String> tag = state.fact("club");
         if (result.as().isPresent()) {
-            throw new BookProblem("%s has no plan, so it makes no new club: leave out --as, or enter it with benchtwin club add"
-                .formatted(job.name()));
+            throw new BookProblem("%s has no plan, so it makes no new club: %s".formatted(job.name(), book.asks(ToDo.NO_NEW_CLUB)));
         }
         if (tag.isEmpty()) {
             if (!result.saysNothing()) {
-                throw new BookProblem("%s has neither a plan nor a club, so nothing can be entered of one; leave out the readings, "
-                    .formatted(job.name()) + "and enter them with benchtwin club record");
+                throw new BookProblem("%s has neither a plan nor a club, so nothing can be entered of one; %s".formatted(job.name(),
+                    book.asks(ToDo.READINGS_ELSEWHERE)));
             }
             return;
         }
@@ -116,7 +115,7 @@ public final class JobDone {
         Map<String, String> facts = new TreeMap<>(result.facts());
         result.state().ifPresent(now -> facts.put("state", now.word()));
         record(club, before, facts, ClubBook.readings(entry, club, result.sitting(), facts));
-        new CameOff(entry, club, before, remarks).retire(result.oldCracked(), result.oldBroken());
+        new CameOff(book, entry, club, before, remarks).retire(result.oldCracked(), result.oldBroken());
     }
 
     /** Several clubs: those of a set are new, those of a regrip are there already; each is read on its own afterwards. */
@@ -165,12 +164,12 @@ public final class JobDone {
             if (readings.isEmpty() && result.as().isEmpty()) {
                 unmeasured(club.get().name());
             }
-            new CameOff(entry, club.get(), before, remarks).retire(result.oldCracked(), result.oldBroken());
+            new CameOff(book, entry, club.get(), before, remarks).retire(result.oldCracked(), result.oldBroken());
             return;
         }
         if (result.oldCracked() || result.oldBroken()) {
             throw new BookProblem("%s makes a new club, so nothing came off an old one: leave out %s".formatted(job.name(),
-                result.oldCracked() ? "--old-cracked" : "--old-broken"));
+                book.asks(result.oldCracked() ? ToDo.OLD_CRACKED : ToDo.OLD_BROKEN)));
         }
         Thing fresh = newClub(state, plan, result.as().orElseThrow());
         Optional<Thing> twin = entry.thing(ThingKind.CLUB, plan.name());
@@ -187,8 +186,8 @@ public final class JobDone {
         boolean keeps = planned.isPresent() && isOf(plan, parts);
         if (result.as().isEmpty()) {
             if (!keeps) {
-                throw new BookProblem("%s makes a new club; say its tag with --as TAG%s".formatted(job.name(), planned.isEmpty() ? ""
-                    : " (--as %s lets it take the place of the old one)".formatted(plan.name())));
+                throw new BookProblem("%s makes a new club; %s%s".formatted(job.name(), book.asks(ToDo.NEW_TAG), planned.isEmpty() ? ""
+                    : " (%s lets it take the place of the old one)".formatted(book.asks(ToDo.THIS_TAG, plan.name()))));
             }
             return planned;
         }
@@ -198,8 +197,8 @@ public final class JobDone {
                 entry.state(named.get()).fact("player").map(player -> player + "'s").orElse("nobody's")));
         }
         if (named.isEmpty() && keeps) {
-            throw new BookProblem("%s keeps a part of %s, so that is the club it makes: leave out --as".formatted(job.name(),
-                plan.name()));
+            throw new BookProblem("%s keeps a part of %s, so that is the club it makes: %s".formatted(job.name(),
+                plan.name(), book.asks(ToDo.LEAVE_AS)));
         }
         return named;
     }

@@ -148,7 +148,7 @@ public final class JobPlanning {
     public static List<String> promiseAll(OpenBook book, Map<For, List<PlannedClub>> jobs) throws BadInput {
         Map<For, Map<String, String>> facts = new LinkedHashMap<>();
         for (For job : jobs.keySet()) {
-            facts.put(job, new LinkedHashMap<>(JobBook.facts(job.order())));
+            facts.put(job, new LinkedHashMap<>(JobBook.facts(book, job.order())));
         }
         return book.write("job plan", entry -> {
             List<String> numbers = new ArrayList<>();
@@ -178,7 +178,7 @@ public final class JobPlanning {
             }
         }
         if (number.isPresent() && jobs.size() > 1) {
-            throw new BadInput("--job %s is one player's: name the player with --players".formatted(number.get()));
+            throw new BadInput(book.asks(ToDo.ONE_PLAYERS_JOB, number.get()));
         }
         return jobs.isEmpty() ? List.of() : promiseAll(book, jobs);
     }
@@ -238,13 +238,11 @@ public final class JobPlanning {
         String club = state.fact("club").orElse("");
         if (order.club().isPresent() && !club.isEmpty()
             && !OpenBook.need(entry, ThingKind.CLUB, order.club().get()).tag().equals(club)) {
-            throw new BookProblem("%s is about club %s, not about %s; leave out --job to take on a new one".formatted(job.name(), club,
-                order.club().get()));
+            throw new ToBeDone("%s is about club %s, not about %s; ".formatted(job.name(), club, order.club().get()), ToDo.NEW_JOB);
         }
         String player = state.fact("player").orElse("");
         if (order.club().isEmpty() && order.player().isPresent() && !player.isEmpty() && !order.player().get().equals(player)) {
-            throw new BookProblem("%s is for %s, not for %s; leave out --job to take on a new one".formatted(job.name(), player,
-                order.player().get()));
+            throw new ToBeDone("%s is for %s, not for %s; ".formatted(job.name(), player, order.player().get()), ToDo.NEW_JOB);
         }
     }
 

@@ -118,7 +118,7 @@ public final class JobTicket {
     private List<String> notes(List<JobPlan.Club> clubs) {
         List<String> notes = new ArrayList<>(view.notes(job).stream().map(note -> "Note: " + note.text()).toList());
         if (clubs.isEmpty()) {
-            notes.add("Not planned yet. Plan it: benchtwin job plan %s".formatted(job.tag()));
+            notes.add("Not planned yet. " + book.asks(ToDo.PLAN_IT, job.tag()));
         }
         clubs.stream().flatMap(club -> club.reading().stream()).distinct().forEach(reading -> notes.add("Angles are read %s."
             .formatted(reading == AngleReading.EDGE ? "with the leading edge square" : reading.word())));

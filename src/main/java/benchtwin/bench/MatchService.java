@@ -99,7 +99,7 @@ public final class MatchService {
         Optional<Head> head = written.head().isPresent()
             ? Optional.of(workshop.head(written.head().get())) : Optional.empty();
         String gripTag = written.grip().or(() -> shaft.flatMap(Shaft::gripOn)).orElseThrow(() ->
-            new BadInput("a target written out needs the grip it is built with: --grip TAG"));
+            new BadInput("a target written out needs the grip it is built with" + workshop.asks(ToDo.WITH_GRIP)));
         Optional<Grip> grip = Optional.of(workshop.grip(gripTag));
         Optional<Sleeve> sleeve = shaft.flatMap(Shaft::sleeveOn).flatMap(workshop.inventory()::sleeve);
         EnumMap<Quantity, Wanted> wanted = new EnumMap<>(Quantity.class);
@@ -116,12 +116,12 @@ public final class MatchService {
 
     private static MatchAnswer answer(Workshop workshop, Favourite favourite, Wish wish) throws BadInput {
         if (wish.keep() == Keep.SHAFT && favourite.shaft().isEmpty()) {
-            throw new BadInput("the shaft of %s is not on record, so it cannot be kept; use --keep none, or record it"
-                .formatted(favourite.name()));
+            throw new BadInput("the shaft of %s is not on record, so it cannot be kept; %s, or record it"
+                .formatted(favourite.name(), workshop.asks(ToDo.KEEP_NONE)));
         }
         if (wish.keep() == Keep.HEAD && favourite.head().isEmpty()) {
-            throw new BadInput("the head of %s is not on record, so it cannot be kept; use --keep none, or record it"
-                .formatted(favourite.name()));
+            throw new BadInput("the head of %s is not on record, so it cannot be kept; %s, or record it"
+                .formatted(favourite.name(), workshop.asks(ToDo.KEEP_NONE)));
         }
         for (String tag : wish.readings().keySet()) {
             workshop.head(tag);

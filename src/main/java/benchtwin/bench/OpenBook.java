@@ -22,11 +22,13 @@ public final class OpenBook {
     private final Book book;
     private final Author author;
     private final Seen seen;
+    private final WayIn way;
 
-    private OpenBook(Book book, Author author, Seen seen) {
+    private OpenBook(Book book, Author author, Seen seen, WayIn way) {
         this.book = book;
         this.author = author;
         this.seen = seen;
+        this.way = way;
     }
 
     /**
@@ -61,7 +63,7 @@ public final class OpenBook {
     /** The same at another time. */
     static OpenBook open(Path file, Optional<String> by, Clock clock) throws BadInput {
         try {
-            return new OpenBook(Book.open(file, clock), new Author(by, BuildIdentity.text()), Seen.NOTHING);
+            return new OpenBook(Book.open(file, clock), new Author(by, BuildIdentity.text()), Seen.NOTHING, WayIn.LINE);
         } catch (BookProblem problem) {
             throw new BadInput(problem.getMessage());
         }
@@ -90,7 +92,7 @@ public final class OpenBook {
      * @return the book; entering then throws {@link ChangedMeanwhile} where something came between
      */
     public OpenBook asSeen(Seen before) {
-        return new OpenBook(book, author, before);
+        return new OpenBook(book, author, before, way);
     }
 
     /**
@@ -99,7 +101,15 @@ public final class OpenBook {
      * @return the book
      */
     public OpenBook by(String name) {
-        return new OpenBook(book, new Author(Optional.of(name), BuildIdentity.text()), seen);
+        return new OpenBook(book, new Author(Optional.of(name), BuildIdentity.text()), seen, way);
+    }
+
+    /**
+     * The same book for somebody at the pages: what has to be done is said as it is done there.
+     * @return the book
+     */
+    public OpenBook onPages() {
+        return new OpenBook(book, author, seen, WayIn.PAGES);
     }
 
     /**
@@ -113,6 +123,15 @@ public final class OpenBook {
 
     Book book() {
         return book;
+    }
+
+    WayIn way() {
+        return way;
+    }
+
+    /** What is to be done, in the words of the way its user came in. */
+    String asks(ToDo what, Object... values) {
+        return what.in(way, values);
     }
 
     Author author() {
@@ -131,7 +150,7 @@ public final class OpenBook {
         try {
             return book.read(reads);
         } catch (BookProblem problem) {
-            throw new BadInput(problem.getMessage());
+            throw new BadInput(ToBeDone.words(problem, way));
         }
     }
 
@@ -146,7 +165,7 @@ public final class OpenBook {
                 return writes.in(entry);
             });
         } catch (BookProblem problem) {
-            throw since.isEmpty() ? new BadInput(problem.getMessage()) : new ChangedMeanwhile(since);
+            throw since.isEmpty() ? new BadInput(ToBeDone.words(problem, way)) : new ChangedMeanwhile(since);
         }
     }
 
@@ -157,7 +176,7 @@ public final class OpenBook {
             return found.get();
         }
         if (kind == ThingKind.JOB) {
-            throw new BookProblem("there is no job %s; benchtwin job list --all lists them".formatted(tag));
+            throw new ToBeDone("there is no job %s; ".formatted(tag), ToDo.LIST_JOBS);
         }
         List<String> tags = view.things(kind).stream().map(Thing::tag).toList();
         throw new BookProblem(tags.isEmpty() ? "no %s %s: the book has no %ss yet".formatted(kind.word(), tag, kind.word())

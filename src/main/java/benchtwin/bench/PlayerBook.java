@@ -110,7 +110,7 @@ public final class PlayerBook {
         throws BadInput {
         Map<String, String> facts = facts(hand, tolerances);
         if (facts.isEmpty()) {
-            throw new BadInput("nothing to change: give --hand or --tolerance");
+            throw new BadInput("nothing to change: " + book.asks(ToDo.WHAT_OF_PLAYER));
         }
         return book.write("player describe", entry -> {
             Thing player = OpenBook.need(entry, ThingKind.PLAYER, name);

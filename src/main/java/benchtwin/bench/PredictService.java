@@ -129,7 +129,7 @@ public final class PredictService {
             return Optional.empty();
         }
         String name = spec.sleeve() != null ? spec.sleeve() : shaft.sleeveOn().orElseThrow(() -> new BadInput(
-            "head %s takes a sleeve and shaft %s has none on: name one with --sleeve".formatted(head.tag(), shaft.tag())));
+            "head %s takes a sleeve and shaft %s has none on: %s".formatted(head.tag(), shaft.tag(), workshop.asks(ToDo.NAME_SLEEVE))));
         Sleeve sleeve = workshop.sleeve(name);
         if (!sleeve.fits(head)) {
             throw new BadInput("sleeve %s does not fit head %s (seat type %s)".formatted(name, head.tag(),

@@ -21,6 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -52,9 +54,62 @@ public final class Regrip {
      * @param notes       what was assumed or is missing
      */
     public record Plan(String player, String model, List<Club> clubs, double minutes, double dryMinutes, List<String> notes) {
+
+        /**
+         * Which grip goes on which club: a plan with another key is another plan.
+         * @return one line of text
+         */
+        public String key() {
+            return clubs.stream().map(club -> club.club() + "=" + club.fresh().map(Grip::tag).orElse("")).collect(Collectors.joining("; "));
+        }
+
+        /**
+         * How many clubs get a grip.
+         * @return 0 to all
+         */
+        public int served() {
+            return (int) clubs.stream().filter(club -> club.fresh().isPresent()).count();
+        }
+    }
+
+    /**
+     * A model of grips in the stock.
+     * @param name its name
+     * @param free how many are neither promised, on a club nor retired
+     */
+    public record Model(String name, int free) {
     }
 
     private Regrip() {
+    }
+
+    /**
+     * The models there are free grips of.
+     * @param book the book
+     * @return by name
+     * @throws BadInput when the book cannot be read
+     */
+    public static List<Model> models(OpenBook book) throws BadInput {
+        return book.read(view -> {
+            Map<String, Integer> free = new TreeMap<>();
+            free(view, byTag(StockInventory.grips(book, view))).forEach(grip -> free.merge(grip.model(), 1, Integer::sum));
+            return free.entrySet().stream().map(model -> new Model(model.getKey(), model.getValue())).toList();
+        });
+    }
+
+    /**
+     * What a grip weighs, to stand behind its name.
+     * @param grip the grip
+     * @return with its unit and a blank before it; empty where it was never weighed
+     */
+    public static String mass(Grip grip) {
+        return grip.massG().map(read -> ", " + ColumnText.value("mass_g", read.value())).orElse("");
+    }
+
+    private static Map<String, Grip> byTag(List<Grip> stock) {
+        Map<String, Grip> grips = new LinkedHashMap<>();
+        stock.forEach(grip -> grips.put(grip.tag(), grip));
+        return grips;
     }
 
     /**
@@ -75,9 +130,8 @@ public final class Regrip {
 
     private static Plan plan(Thing player, List<Grip> stock, BookView view, String model, boolean putters, ShopSettings shop)
         throws BookProblem {
-        Map<String, Grip> grips = new LinkedHashMap<>();
-        stock.forEach(grip -> grips.put(grip.tag(), grip));
-        List<Grip> free = free(view, grips, model);
+        Map<String, Grip> grips = byTag(stock);
+        List<Grip> free = free(view, grips).stream().filter(grip -> grip.model().equalsIgnoreCase(model)).toList();
         if (free.isEmpty()) {
             throw new BookProblem("no free grip of the model %s; there is %s".formatted(model,
                 String.join(", ", grips.values().stream().map(Grip::model).distinct().toList())));
@@ -101,10 +155,10 @@ public final class Regrip {
         return new Plan(player.tag(), free.get(0).model(), planned, minutes, shop.dryMinutes(), notes);
     }
 
-    private static List<Grip> free(BookView view, Map<String, Grip> grips, String model) {
+    private static List<Grip> free(BookView view, Map<String, Grip> grips) {
         return view.states(ThingKind.GRIP).stream()
             .filter(grip -> grip.state().standing() == Standing.THERE && grip.state().promises().isEmpty())
-            .map(grip -> grips.get(grip.thing().tag())).filter(grip -> grip != null && grip.model().equalsIgnoreCase(model))
+            .map(grip -> grips.get(grip.thing().tag())).filter(grip -> grip != null)
             .sorted(Comparator.comparing(Grip::tag)).toList();
     }
 
@@ -154,7 +208,7 @@ public final class Regrip {
             club.swingAfter().isPresent() ? Map.of(Quantity.SWING_WEIGHT, club.swingAfter().getAsDouble()) : Map.of(), Map.of(), 0))
             .toList();
         JobBook.Order order = new JobBook.Order(JobBook.What.CHANGE, Optional.of(plan.player()), Optional.empty(), due, "regrip");
-        Map<String, String> facts = new java.util.TreeMap<>(JobBook.facts(order));
+        Map<String, String> facts = new TreeMap<>(JobBook.facts(book, order));
         return book.write("bag regrip", entry -> {
             JobBook.complete(entry, order, facts);
             JobActs acts = new JobActs(entry);
@@ -169,8 +223,7 @@ public final class Regrip {
     }
 
     private static JobPlan.Task task(Grip grip, Plan plan) {
-        long mounted = plan.clubs().stream().filter(club -> club.fresh().isPresent()).count();
         return new JobPlan.Task("Take the grip off, clean the butt, mount grip %s.".formatted(grip.tag()), "new grip",
-            Optional.of(StepKind.REGRIP), OptionalDouble.of(plan.minutes() / mounted));
+            Optional.of(StepKind.REGRIP), OptionalDouble.of(plan.minutes() / plan.served()));
     }
 }

@@ -31,12 +31,11 @@ public final class ResinShelf {
         Path usual = usual(book);
         if (file.isEmpty() && !Files.exists(usual)) {
             if (name.isPresent()) {
-                throw new BadInput("--resin %s: there is no table of resins; name it with --resins FILE, or put it into %s".formatted(
-                    name.get(), usual));
+                throw new BadInput(book.asks(ToDo.RESIN_TABLE, name.get(), usual));
             }
             return Optional.empty();
         }
-        return Optional.of(one(read(file.orElse(usual), remarks), file.orElse(usual), name));
+        return Optional.of(one(read(file.orElse(usual), remarks), file.orElse(usual), name, book));
     }
 
     /**
@@ -69,12 +68,12 @@ public final class ResinShelf {
         return read.resins();
     }
 
-    private static ResinTable one(List<ResinTable> resins, Path file, Optional<String> name) throws BadInput {
+    private static ResinTable one(List<ResinTable> resins, Path file, Optional<String> name, OpenBook book) throws BadInput {
         String names = String.join(", ", resins.stream().map(ResinTable::resin).toList());
         if (name.isEmpty() && resins.size() > 1) {
-            throw new BadInput("%s holds several resins; say which is used with --resin: %s".formatted(file, names));
+            throw new BadInput("%s holds several resins; %s: %s".formatted(file, book.asks(ToDo.RESIN_WHICH), names));
         }
         return resins.stream().filter(one -> name.isEmpty() || one.resin().equalsIgnoreCase(name.get().strip())).findFirst()
-            .orElseThrow(() -> new BadInput("--resin %s is not in %s; there is %s".formatted(name.orElse(""), file, names)));
+            .orElseThrow(() -> new BadInput("%s is not in %s; there is %s".formatted(book.asks(ToDo.RESIN, name.orElse("")), file, names)));
     }
 }

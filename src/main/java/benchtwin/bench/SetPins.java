@@ -80,10 +80,10 @@ final class SetPins {
         if (named.isEmpty()) {
             List<String> names = text.contains("/") ? targets.clubs().stream().map(SetPins::name).toList()
                 : targets.clubs().stream().map(WantedClub::club).toList();
-            faults.add("--pin %s: no such club is planned; expected its name in the set; nearest are %s".formatted(text,
+            faults.add("%s: no such club is planned; expected its name in the set; nearest are %s".formatted(workshop.asks(ToDo.PIN, text),
                 NearNames.of(text, names)));
         } else {
-            faults.add("--pin %s: there is one for each of %s; expected the player before it, as %s".formatted(text,
+            faults.add("%s: there is one for each of %s; expected the player before it, as %s".formatted(workshop.asks(ToDo.PIN, text),
                 named.stream().map(WantedClub::player).distinct().collect(Collectors.joining(", ")), name(named.get(0))));
         }
         return Optional.empty();
@@ -117,7 +117,7 @@ final class SetPins {
     }
 
     private void fault(WantedClub club, String words) {
-        faults.add("--pin %s: %s".formatted(name(club), words));
+        faults.add("%s: %s".formatted(workshop.asks(ToDo.PIN, name(club)), words));
     }
 
     /** Every part is in one club only, and not banned. */

@@ -83,13 +83,13 @@ public final class SetService {
      * @throws BadInput with everything that cannot be as asked
      */
     public static SetRequest request(Workshop workshop, WantedSets sets, Wish wish) throws BadInput {
-        SetTargets targets = ofPlayers(sets.targets(), wish.players());
+        SetTargets targets = ofPlayers(workshop, sets.targets(), wish.players());
         Optional<Grip> grip = wish.grip().isEmpty() ? Optional.empty() : Optional.of(weighed(workshop.grip(wish.grip().get())));
         Set<String> banned = new LinkedHashSet<>();
         List<String> unknown = new ArrayList<>();
         for (String tag : wish.banned()) {
             banned(workshop.inventory(), tag).ifPresentOrElse(banned::add, () -> unknown.add(
-                "--ban %s: no head or shaft has that tag; nearest are %s".formatted(tag,
+                "%s: no head or shaft has that tag; nearest are %s".formatted(workshop.asks(ToDo.BAN, tag),
                     NearNames.of(tag, tags(workshop.inventory()).toList()))));
         }
         if (!unknown.isEmpty()) {
@@ -112,7 +112,7 @@ public final class SetService {
     }
 
     /** A player's set stays whole, so what its lines give does not change. */
-    private static SetTargets ofPlayers(SetTargets targets, List<String> names) throws BadInput {
+    private static SetTargets ofPlayers(Workshop workshop, SetTargets targets, List<String> names) throws BadInput {
         if (names.isEmpty()) {
             return targets;
         }
@@ -122,7 +122,7 @@ public final class SetService {
             List<String> meant = targets.players().stream().filter(name.strip()::equalsIgnoreCase).toList();
             players.addAll(meant);
             if (meant.isEmpty()) {
-                unknown.add("--players: no set is wanted for \"%s\"; nearest are %s".formatted(name.strip(),
+                unknown.add(workshop.asks(ToDo.PLAYERS) + "no set is wanted for \"%s\"; nearest are %s".formatted(name.strip(),
                     NearNames.of(name.strip(), targets.players())));
             }
         }

@@ -68,7 +68,7 @@ public final class ShaftsService {
             return choose(workshop, wish, Set.of());
         }
         AssumedClamp.Assumed assumed = AssumedClamp.of(workshop.inventory(), wish.assumeClampMm().getAsDouble());
-        return choose(new Workshop(assumed.inventory(), workshop.remarks()), wish, assumed.marked());
+        return choose(new Workshop(assumed.inventory(), workshop.remarks(), workshop.way()), wish, assumed.marked());
     }
 
     private static ShaftAnswer choose(Workshop workshop, Wish wish, Set<String> assumed) throws BadInput {
@@ -88,7 +88,9 @@ public final class ShaftsService {
         try {
             return ShaftChoice.run(request);
         } catch (ShaftChoice.NothingToChooseFor nothing) {
-            throw new BadInput(nothing.getMessage());
+            ToDo what = nothing.missing() == Quantity.LENGTH ? ToDo.NAME_LENGTH : request.club().old().isPresent()
+                || request.club().shaft().isPresent() ? ToDo.CARRY_STIFFNESS : ToDo.NAME_STIFFNESS;
+            throw new BadInput("%s: %s".formatted(nothing.getMessage(), workshop.asks(what)));
         }
     }
 
@@ -100,8 +102,8 @@ public final class ShaftsService {
         try {
             Favourite club = FavouriteOfRecord.of(workshop.club(wish.club().get()), workshop.inventory(), wish.tolerances());
             if (grip.isEmpty() && club.grip().isEmpty()) {
-                throw new BadInput("the grip of %s is not on record: name the one it is built with, --grip TAG"
-                    .formatted(club.name()));
+                throw new BadInput("the grip of %s is not on record: name the one it is built with%s"
+                    .formatted(club.name(), workshop.asks(ToDo.NAME_GRIP)));
             }
             return club.gripped(weighed(grip.or(club::grip).orElseThrow()), condition(wish, club.condition()));
         } catch (FavouriteOfRecord.NothingToMatch nothing) {
@@ -111,10 +113,10 @@ public final class ShaftsService {
 
     private static Favourite written(Workshop workshop, Wish wish, Optional<Grip> grip) throws BadInput {
         if (wish.head().isEmpty() || grip.isEmpty()) {
-            throw new BadInput("a target written out needs the head and the grip of the build: --head TAG and --grip TAG");
+            throw new BadInput("a target written out needs the head and the grip of the build" + workshop.asks(ToDo.NAME_BOTH));
         }
         if (!wish.written().containsKey(Quantity.FREQUENCY)) {
-            throw new BadInput("no stiffness is named: give a club with --club, or --target frequency=…");
+            throw new BadInput("no stiffness is named: " + workshop.asks(ToDo.NAME_STIFFNESS));
         }
         Head head = workshop.head(wish.head().get());
         EnumMap<Quantity, Wanted> wanted = new EnumMap<>(Quantity.class);
@@ -141,11 +143,11 @@ public final class ShaftsService {
 
     private static Head head(Workshop workshop, Wish wish, Favourite club) throws BadInput {
         if (wish.head().isEmpty() && club.head().isEmpty()) {
-            throw new BadInput("the head of %s is not on record: name the one it is built with, --head TAG"
-                .formatted(club.name()));
+            throw new BadInput("the head of %s is not on record: name the one it is built with%s"
+                .formatted(club.name(), workshop.asks(ToDo.NAME_HEAD)));
         }
         Head head = wish.head().isPresent() ? workshop.head(wish.head().get()) : club.head().orElseThrow();
-        String otherwise = wish.head().isPresent() ? "name another" : "name the one it is built with, --head TAG";
+        String otherwise = wish.head().isPresent() ? "name another" : "name the one it is built with" + workshop.asks(ToDo.NAME_HEAD);
         if (head.condition() == HeadCondition.CRACKED) {
             throw new BadInput("head %s is cracked: %s".formatted(head.tag(), otherwise));
         }

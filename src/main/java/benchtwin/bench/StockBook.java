@@ -86,11 +86,11 @@ public final class StockBook {
             for (String tag : tags) {
                 Thing part = part(entry, tag);
                 if (cracked && part.kind().isCounted()) {
-                    throw new BookProblem("%s is a kind of which there are several: put down how many are left with benchtwin stock "
-                        .formatted(part.name()) + "count %s=N".formatted(part.tag()));
+                    throw new BookProblem("%s is a kind of which there are several: %s"
+                        .formatted(part.name(), book.asks(ToDo.COUNT_LEFT, part.tag())));
                 }
-                entry.state(part).club().ifPresent(club -> remarks.add("%s sits in club %s: enter what became of the club with "
-                    .formatted(part.name(), club) + "benchtwin club record %s --state damaged".formatted(club)));
+                entry.state(part).club().ifPresent(club -> remarks.add("%s sits in club %s: %s".formatted(part.name(), club,
+                    book.asks(ToDo.CLUB_DAMAGED, club))));
                 for (Promise promise : acts.retire(part, cracked, why)) {
                     remarks.add("%s was promised to %s, who needs another".formatted(part.name(), promise.text()));
                 }
@@ -183,7 +183,9 @@ public final class StockBook {
                 meant.stream().map(Thing::name).toList()), meant.get(0).kind().word(), meant.get(0).tag()));
         }
         List<String> tags = PART_KINDS.stream().flatMap(kind -> view.things(kind).stream()).map(Thing::tag).toList();
-        throw new BookProblem(tags.isEmpty() ? "no part %s: the book has no parts yet; benchtwin stock import reads them"
-            .formatted(typed) : "no part is tagged %s in the book; nearest are %s".formatted(typed, NearNames.of(typed, tags)));
+        if (tags.isEmpty()) {
+            throw new ToBeDone("no part %s: the book has no parts yet; ".formatted(typed), ToDo.IMPORT_PARTS);
+        }
+        throw new BookProblem("no part is tagged %s in the book; nearest are %s".formatted(typed, NearNames.of(typed, tags)));
     }
 }

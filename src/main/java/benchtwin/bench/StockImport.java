@@ -66,7 +66,7 @@ public final class StockImport {
      */
     public static Read read(StockFiles files, boolean goodRows) throws BadInput {
         SheetRead read = InventoryReader.readSheets(files, goodRows);
-        Workshop workshop = Workshop.of(read.read());
+        Workshop workshop = Workshop.of(read.read(), WayIn.LINE);
         List<SheetRow> rows = read.rows().stream().sorted(Comparator.comparingInt((SheetRow row) -> ORDER.indexOf(row.kind()))
             .thenComparing(row -> row.cell("measured_on").orElse(""))).toList();
         return new Read(String.join(" ", files.byKind().values().stream().map(file -> file.getFileName().toString()).toList()),

@@ -97,7 +97,7 @@ final class StockPieces {
     }
 
     private Workshop piece(StateText text, boolean asFound) {
-        return Workshop.ofGoodRows(StockInventory.one(book, text, gauges, asFound));
+        return Workshop.ofGoodRows(StockInventory.one(book, text, gauges, asFound), book.way());
     }
 
     /** All of it together. */
@@ -113,7 +113,7 @@ final class StockPieces {
         List<String> remarks = pieces.stream().flatMap(piece -> piece.remarks().stream()).toList();
         List<String> said = new ArrayList<>(remarks.subList(0, Math.min(MOST_REMARKS, remarks.size())));
         Workshop.more(said, remarks.size() - said.size(), "faults");
-        return new Workshop(new Inventory(heads, shafts, grips, sleeves, weights, recorded), List.copyOf(said));
+        return new Workshop(new Inventory(heads, shafts, grips, sleeves, weights, recorded), List.copyOf(said), book.way());
     }
 
     private static <T> List<T> all(List<Workshop> pieces, Function<Inventory, List<T>> kind) {

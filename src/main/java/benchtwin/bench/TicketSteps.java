@@ -97,7 +97,7 @@ final class TicketSteps {
     }
 
     static String measureAndEnter(String job) {
-        return "Measure the finished club and enter it: benchtwin job done %s".formatted(job);
+        return "Measure the finished club, and hand job %s over with what it measures.".formatted(job);
     }
 
     private boolean has(StepKind kind) {

@@ -36,11 +36,26 @@ public record WantedSets(SetTargets targets, Optional<Path> file, Optional<Path>
      * @throws BadInput with every fault, when a file is bad and the good rows were not asked for; or when nothing is wished for
      */
     public static WantedSets read(Path targets, Optional<Path> lines, boolean goodRowsOnly) throws BadInput {
+        return read(targets, lines, goodRowsOnly, WayIn.LINE);
+    }
+
+    /**
+     * Reads those that were brought to the pages: all of them or none.
+     * @param targets a file as {@code set-targets.csv}
+     * @param lines   a file as {@code lines.csv}
+     * @return at least one club
+     * @throws BadInput with every fault, or when nothing is wished for
+     */
+    public static WantedSets brought(Path targets, Optional<Path> lines) throws BadInput {
+        return read(targets, lines, false, WayIn.PAGES);
+    }
+
+    private static WantedSets read(Path targets, Optional<Path> lines, boolean goodRowsOnly, WayIn way) throws BadInput {
         SetTargetRead read = SetTargetReader.read(targets, lines, goodRowsOnly);
         List<String> faults = new ArrayList<>(read.faults().stream().map(Fault::text).toList());
         Workshop.more(faults, read.faultCount() - read.faults().size(), "faults");
         if (read.targets().isEmpty()) {
-            faults.add(Workshop.NOTHING_READ);
+            faults.add("Nothing was read. " + ToDo.GOOD_ROWS.in(way));
             throw new BadInput(faults);
         }
         if (read.targets().get().clubs().isEmpty()) {
@@ -74,7 +89,7 @@ public record WantedSets(SetTargets targets, Optional<Path> file, Optional<Path>
         for (String typed : players) {
             Optional<String> player = names.stream().filter(typed.strip()::equalsIgnoreCase).findFirst();
             if (player.isEmpty()) {
-                unknown.add("--from-record: no club of \"%s\" is on record; nearest are %s".formatted(typed.strip(),
+                unknown.add(workshop.asks(ToDo.FROM_RECORD) + "no club of \"%s\" is on record; nearest are %s".formatted(typed.strip(),
                     NearNames.of(typed.strip(), names)));
                 continue;
             }

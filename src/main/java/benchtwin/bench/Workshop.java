@@ -24,11 +24,9 @@ import java.util.stream.Stream;
  * The stock as read from files, with what was odd about them.
  * @param inventory the parts and clubs
  * @param remarks   warnings, faults of rows that were left out, unknown columns; one line each
+ * @param way       how who asks of it came in
  */
-public record Workshop(Inventory inventory, List<String> remarks) {
-
-    /** What follows the faults of files of which nothing was taken. */
-    static final String NOTHING_READ = "Nothing was read. Mend the rows above, or leave them out with --good-rows.";
+public record Workshop(Inventory inventory, List<String> remarks, WayIn way) {
 
     /**
      * Reads the stock.
@@ -38,27 +36,28 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      * @throws BadInput with every fault, when a file is bad and the good rows were not asked for
      */
     public static Workshop load(StockFiles files, boolean goodRowsOnly) throws BadInput {
-        return of(InventoryReader.read(files, goodRowsOnly));
+        return of(InventoryReader.read(files, goodRowsOnly), WayIn.LINE);
     }
 
     /**
      * The stock as it was read.
      * @param read what was read
+     * @param way  how who asks of it came in
      * @return the workshop
      * @throws BadInput with every fault, when nothing was taken
      */
-    static Workshop of(InventoryRead read) throws BadInput {
+    static Workshop of(InventoryRead read, WayIn way) throws BadInput {
         if (read.inventory().isEmpty()) {
             List<String> messages = new ArrayList<>(read.faults().stream().map(Fault::text).toList());
             more(messages, read.faultCount() - read.faults().size(), "faults");
-            messages.add(NOTHING_READ);
+            messages.add("Nothing was read. " + ToDo.GOOD_ROWS.in(way));
             throw new BadInput(messages);
         }
-        return ofGoodRows(read);
+        return ofGoodRows(read, way);
     }
 
     /** The good rows of what was read; nothing when there are none. */
-    static Workshop ofGoodRows(InventoryRead read) {
+    static Workshop ofGoodRows(InventoryRead read, WayIn way) {
         List<String> remarks = new ArrayList<>();
         read.faults().forEach(fault -> remarks.add("left out: " + fault.text()));
         more(remarks, read.faultCount() - read.faults().size(), "faults");
@@ -66,7 +65,7 @@ public record Workshop(Inventory inventory, List<String> remarks) {
         more(remarks, read.warningCount() - read.warnings().size(), "warnings");
         read.unknownColumns().forEach((file, columns) -> remarks.add(
             "%s: columns not known here, kept as they are: %s".formatted(file, String.join(", ", columns))));
-        return new Workshop(read.inventory().orElse(Inventory.EMPTY), List.copyOf(remarks));
+        return new Workshop(read.inventory().orElse(Inventory.EMPTY), List.copyOf(remarks), way);
     }
 
     /**
@@ -78,7 +77,7 @@ public record Workshop(Inventory inventory, List<String> remarks) {
      * @throws BadInput when the book cannot be read, or there is no such job that is neither done nor called off
      */
     public static Workshop of(OpenBook book, Optional<String> forJob, boolean asFound) throws BadInput {
-        return of(book.read(view -> StockInventory.of(book, view, open(view, forJob), asFound, CloseLook.AT_ALL)));
+        return of(book.read(view -> StockInventory.of(book, view, open(view, forJob), asFound, CloseLook.AT_ALL)), book.way());
     }
 
     /**
@@ -96,12 +95,17 @@ public record Workshop(Inventory inventory, List<String> remarks) {
     public static Workshop about(OpenBook book, String club, Set<String> parts, Optional<String> forJob, boolean asFound)
         throws BadInput {
         return of(book.read(view -> StockInventory.of(book, view, open(view, forJob), asFound, view.thing(ThingKind.CLUB, club)
-            .map(thing -> CloseLook.at(view.text(thing), parts, asFound)).orElse(CloseLook.AT_ALL))));
+            .map(thing -> CloseLook.at(view.text(thing), parts, asFound)).orElse(CloseLook.AT_ALL))), book.way());
     }
 
     /** The job's number as the book has it; a job that is over cannot be planned. */
     private static Optional<String> open(BookView view, Optional<String> forJob) throws BookProblem {
         return forJob.isEmpty() ? forJob : Optional.of(JobBook.needOpen(view, forJob.get()).tag());
+    }
+
+    /** What is to be done, in the words of the way who asks came in. */
+    String asks(ToDo what, Object... values) {
+        return what.in(way, values);
     }
 
     static void more(List<String> lines, int count, String what) {

@@ -1,7 +1,7 @@
 package benchtwin.book;
 
 /** What was asked of the book cannot be done; the message says what, where and what was expected, for people. */
-public final class BookProblem extends Exception {
+public class BookProblem extends Exception {
 
     private static final long serialVersionUID = 1;
 

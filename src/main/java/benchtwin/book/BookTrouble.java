@@ -18,7 +18,7 @@ final class BookTrouble {
     static final int NO_DATABASE = 26;
 
     private static final String ONLY_READ = "it can only be read: nothing of this was recorded; make the file and its folder "
-        + "writable, or name another with --book";
+        + "writable, or use another book";
     private static final int BASIC_CODE = 0xff;
 
     private BookTrouble() {

@@ -43,8 +43,15 @@ final class ShaftBuild {
     static final class NoTarget extends Exception {
         private static final long serialVersionUID = 1;
 
-        NoTarget(String message) {
+        private final Quantity missing;
+
+        NoTarget(Quantity missing, String message) {
             super(message);
+            this.missing = missing;
+        }
+
+        Quantity missing() {
+            return missing;
         }
     }
 
@@ -52,7 +59,7 @@ final class ShaftBuild {
         this.request = request;
         this.club = request.club();
         if (lengthOrNull() == null) {
-            throw new NoTarget("the length of the new build is not known: give it with --length");
+            throw new NoTarget(Quantity.LENGTH, "the length of the new build is not known");
         }
         this.twin = new TwinModel(club.old(), isOwnHead() ? Keep.HEAD : Keep.NONE, club.condition(), club.reading());
         this.carriedCpm = twin.carried()[Quantity.FREQUENCY.ordinal()];
@@ -129,10 +136,10 @@ final class ShaftBuild {
             }
         }
         if (!wanted.containsKey(Quantity.FREQUENCY)) {
-            throw new NoTarget(club.old().isPresent() || club.shaft().isPresent()
-                ? "%s has no frequency reading and its shaft no raw one, so its stiffness cannot be carried over: write it with --target frequency=…"
+            throw new NoTarget(Quantity.FREQUENCY, club.old().isPresent() || club.shaft().isPresent()
+                ? "%s has no frequency reading and its shaft no raw one, so its stiffness cannot be carried over"
                     .formatted(club.name())
-                : "no frequency is wanted: name a club with --club, or write it with --target frequency=…");
+                : "no frequency is wanted");
         }
         return new Target(club.reading(), wanted);
     }

@@ -44,8 +44,19 @@ public final class ShaftChoice {
     public static final class NothingToChooseFor extends Exception {
         private static final long serialVersionUID = 1;
 
-        NothingToChooseFor(String message) {
+        private final Quantity missing;
+
+        NothingToChooseFor(Quantity missing, String message) {
             super(message);
+            this.missing = missing;
+        }
+
+        /**
+         * What is not known of the build.
+         * @return length or frequency
+         */
+        public Quantity missing() {
+            return missing;
         }
     }
 
@@ -59,7 +70,7 @@ public final class ShaftChoice {
         try {
             return new ShaftChoice(request).run();
         } catch (ShaftBuild.NoTarget missing) {
-            throw new NothingToChooseFor(missing.getMessage());
+            throw new NothingToChooseFor(missing.missing(), missing.getMessage());
         }
     }
 

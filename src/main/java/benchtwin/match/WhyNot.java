@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 final class WhyNot {
 
     private static final String SOLED_LOFT_STAYS = "%s turns a wood's lie and face; its soled loft stays. The loft with the "
-        + "face square does move: ask for that with --reading square";
+        + "face square does move: ask for the loft read square";
 
     private final ChangeParts parts;
     private final ChangeRequest request;

@@ -45,7 +45,7 @@ record SetTargetsBrought(Optional<WantedSets> sets, List<FaultySheet> sheets, Li
             throw new BadInput("none of these files says which clubs are wanted; expected one like set-targets.csv, and lines.csv with it "
                 + "where clubs lie on lines");
         }
-        return new SetTargetsBrought(Optional.of(WantedSets.read(targets.get(), one(check, files, StockKind.LINES), false)), List.of(), List.of());
+        return new SetTargetsBrought(Optional.of(WantedSets.brought(targets.get(), one(check, files, StockKind.LINES))), List.of(), List.of());
     }
 
     private static Optional<Path> one(StockCheck check, List<Path> files, StockKind kind) throws BadInput {

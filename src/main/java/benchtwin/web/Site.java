@@ -44,7 +44,7 @@ final class Site {
      * @param patience how long a page waits for an answer before it says that it is being worked out
      */
     Site(OpenBook book, Duration patience) {
-        this.book = book;
+        this.book = book.onPages();
         this.patience = Optional.of(patience);
     }
 

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadOnlyBookTest {
 
     private static final String READ_ONLY = "the book %s: it can only be read: nothing of this was recorded; make the file and its "
-        + "folder writable, or name another with --book";
+        + "folder writable, or use another book";
 
     @TempDir
     private Path folder;

@@ -194,6 +194,6 @@ class ShaftChoiceTest {
             club.withTarget(new Target(club.reading(), wanted)), stock.heads().get(1), stock,
             ShopSettings.DEFAULT, Tolerances.DEFAULT, Map.of(), OptionalDouble.empty(), Optional.empty(), false, Set.of(), NEAREST);
         assertThatThrownBy(() -> ShaftChoice.run(asked)).isInstanceOf(ShaftChoice.NothingToChooseFor.class)
-            .hasMessage("the length of the new build is not known: give it with --length");
+            .hasMessage("the length of the new build is not known");
     }
 }
