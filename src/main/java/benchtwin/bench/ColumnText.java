@@ -53,8 +53,12 @@ public final class ColumnText {
         if (NAMES.containsKey(column)) {
             return NAMES.get(column);
         }
-        String unit = unit(column);
-        return column.substring(0, column.length() - unit.length()).replace('_', ' ');
+        return bare(column).replace('_', ' ');
+    }
+
+    /** A column's name without its unit. */
+    static String bare(String column) {
+        return column.substring(0, column.length() - unit(column).length());
     }
 
     private static String unit(String column) {
@@ -142,7 +146,7 @@ public final class ColumnText {
      */
     static OptionalDouble parse(String column, String typed) {
         String text = typed.strip().replace('−', '-');
-        if (IN_INCHES.contains(column) || IN_BOTH.contains(column)) {
+        if (isInInches(column)) {
             return LengthText.parseMm(text);
         }
         if (column.equals("swing_weight_points")) {
@@ -152,9 +156,29 @@ public final class ColumnText {
         return number(unit(column).equals("_mm") ? text.replaceAll("\\s*mm$", "") : text.replaceAll("\\s*(°|g|cpm)$", ""));
     }
 
+    /**
+     * Whether a column's values are written in inches.
+     * @param column its name in the book
+     * @return true for most lengths of a shaft, a grip and a club
+     */
+    public static boolean isInInches(String column) {
+        return IN_INCHES.contains(column) || IN_BOTH.contains(column);
+    }
+
+    /** Whether a column holds a number. */
+    static boolean isNumber(String column) {
+        return !unit(column).isEmpty();
+    }
+
+    /** A kept text as it would be typed again: a length in inches where the trade writes inches. */
+    static String typedForm(String column, String kept) {
+        OptionalDouble number = IN_INCHES.contains(column) ? number(kept) : OptionalDouble.empty();
+        return number.isPresent() ? plain(Units.inches(number.getAsDouble()), MOST_DECIMALS) : kept;
+    }
+
     /** What a value of a column looks like. */
     static String expected(String column) {
-        if (IN_INCHES.contains(column) || IN_BOTH.contains(column)) {
+        if (isInInches(column)) {
             return "inches such as 45.25 or 45 1/4, or millimetres such as 1149 mm";
         }
         return switch (unit(column)) {

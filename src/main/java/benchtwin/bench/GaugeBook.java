@@ -9,6 +9,7 @@ import benchtwin.book.ThingKind;
 import benchtwin.club.Quantity;
 import benchtwin.club.Word;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,24 +25,34 @@ public final class GaugeBook {
     /** What a gauge is. */
     public enum Kind implements Word {
         /** Reads loft and lie. */
-        LOFT_AND_LIE("loft and lie gauge"),
+        LOFT_AND_LIE("loft and lie gauge", Quantity.LOFT, Quantity.LIE, Quantity.BOUNCE),
         /** Reads face angles. */
-        FACE("face gauge"),
+        FACE("face gauge", Quantity.FACE),
         /** Weighs. */
-        SCALE("scale"),
+        SCALE("scale", Quantity.TOTAL_MASS),
         /** Reads swing weights. */
-        SWING_SCALE("swing weight scale"),
+        SWING_SCALE("swing weight scale", Quantity.SWING_WEIGHT),
         /** Reads frequencies. */
-        FREQUENCY("frequency machine"),
+        FREQUENCY("frequency machine", Quantity.FREQUENCY),
         /** Reads a head's angles on a coordinate machine. */
-        COORDINATE("precision head machine"),
+        COORDINATE("precision head machine", Quantity.LOFT, Quantity.LIE, Quantity.FACE, Quantity.BOUNCE),
         /** Reads lengths. */
-        RULER("ruler");
+        RULER("ruler", Quantity.LENGTH);
 
         private final String word;
+        private final List<Quantity> quantities;
 
-        Kind(String word) {
+        Kind(String word, Quantity... quantities) {
             this.word = word;
+            this.quantities = List.of(quantities);
+        }
+
+        /**
+         * What it reads.
+         * @return in the order they are always shown
+         */
+        public List<Quantity> quantities() {
+            return quantities;
         }
 
         @Override
@@ -50,6 +61,7 @@ public final class GaugeBook {
         }
     }
 
+    private static final int MOST_DAYS = 3660;
     private static final String KIND = "kind";
     private static final String CHECKED = "checked_on";
     private static final String INTERVAL = "check_every_days";
@@ -73,10 +85,20 @@ public final class GaugeBook {
      * @param kind      what it is, in words
      * @param checkedOn when it was last checked
      * @param isDue     whether its next check is due
+     * @param everyDays how often it wants checking, days
      * @param figures   by column, what is used of it
      */
-    public record Standing(String name, Optional<String> kind, Optional<String> checkedOn, boolean isDue,
+    public record Standing(String name, Optional<String> kind, Optional<String> checkedOn, boolean isDue, Optional<String> everyDays,
                            Map<String, Figures> figures) {
+
+        /**
+         * What such a gauge reads.
+         * @return all that is read of a club where its kind is not on record
+         */
+        public List<Quantity> quantities() {
+            return Arrays.stream(Kind.values()).filter(one -> kind.equals(Optional.of(one.word()))).findFirst().map(Kind::quantities)
+                .orElse(Arrays.stream(ReadColumn.values()).map(ReadColumn::quantity).toList());
+        }
     }
 
     /**
@@ -86,9 +108,10 @@ public final class GaugeBook {
      * @param offset        what it reads more than the gauge named
      * @param offsetU       standard uncertainty of that
      * @param offsetFrom    the gauge named
+     * @param mark          how far its marks are apart
      */
     public record Figures(OptionalDouble uncertainty, boolean isAccepted, OptionalDouble offset, OptionalDouble offsetU,
-                          Optional<String> offsetFrom) {
+                          Optional<String> offsetFrom, OptionalDouble mark) {
     }
 
     private GaugeBook() {
@@ -132,6 +155,15 @@ public final class GaugeBook {
     }
 
     /**
+     * The unit a gauge's figures of a quantity are in.
+     * @param quantity what is read
+     * @return in short
+     */
+    public static String unit(Quantity quantity) {
+        return quantity == Quantity.LENGTH ? "mm" : quantity == Quantity.SWING_WEIGHT ? "points" : quantity.unit();
+    }
+
+    /**
      * Every gauge.
      * @param book the book
      * @return by name
@@ -142,11 +174,39 @@ public final class GaugeBook {
             .sorted((a, b) -> a.name().compareTo(b.name())).toList());
     }
 
+    /**
+     * One gauge.
+     * @param book the book
+     * @param name what it is called
+     * @return how it stands
+     * @throws BadInput when there is none of that name
+     */
+    public static Standing show(OpenBook book, String name) throws BadInput {
+        return book.read(view -> {
+            Thing gauge = OpenBook.need(view, ThingKind.GAUGE, name);
+            return standing(book, new StateOf(gauge, view.state(gauge)));
+        });
+    }
+
+    /**
+     * Refuses an interval that is none.
+     * @param called what it was typed in
+     * @param days   how often a gauge wants checking
+     * @return the same
+     * @throws BadInput with what was expected
+     */
+    public static Optional<Integer> interval(String called, Optional<Integer> days) throws BadInput {
+        if (days.filter(every -> every < 1 || every > MOST_DAYS).isPresent()) {
+            throw new BadInput("%s %d: expected 1 to %d days".formatted(called, days.get(), MOST_DAYS));
+        }
+        return days;
+    }
+
     private static Standing standing(OpenBook book, StateOf gauge) {
         State state = gauge.state();
         Set<String> columns = new TreeSet<>();
         for (String name : state.facts().keySet()) {
-            for (String prefix : List.of(GaugeReference.REPEATABILITY, GaugeReference.STATED, GaugeReference.OFFSET_FROM)) {
+            for (String prefix : List.of(GaugeReference.REPEATABILITY, GaugeReference.STATED, GaugeReference.OFFSET_FROM, GaugeReference.MARK)) {
                 if (name.startsWith(prefix)) {
                     columns.add(name.substring(prefix.length()));
                 }
@@ -157,11 +217,11 @@ public final class GaugeBook {
             Optional<String> found = state.fact(GaugeReference.REPEATABILITY + column);
             figures.put(column, new Figures(number(found.or(() -> state.fact(GaugeReference.STATED + column))), found.isPresent(),
                 number(state.fact(GaugeReference.OFFSET + column)), number(state.fact(GaugeReference.OFFSET_UNCERTAINTY + column)),
-                state.fact(GaugeReference.OFFSET_FROM + column)));
+                state.fact(GaugeReference.OFFSET_FROM + column), number(state.fact(GaugeReference.MARK + column))));
         }
         boolean due = state.fact(INTERVAL).isPresent() && state.fact(CHECKED).map(day -> LocalDate.parse(day)
             .plusDays(Integer.parseInt(state.fact(INTERVAL).get())).isBefore(book.today().plusDays(1))).orElse(true);
-        return new Standing(gauge.thing().tag(), state.fact(KIND), state.fact(CHECKED), due, figures);
+        return new Standing(gauge.thing().tag(), state.fact(KIND), state.fact(CHECKED), due, state.fact(INTERVAL), figures);
     }
 
     private static OptionalDouble number(Optional<String> text) {

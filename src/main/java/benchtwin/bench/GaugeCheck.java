@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** What the readings in the book show of a gauge, proposed first and used once it is accepted. */
 public final class GaugeCheck {
@@ -44,6 +45,26 @@ public final class GaugeCheck {
         public boolean isEmpty() {
             return repeatability.values().stream().allMatch(found -> found.found().isEmpty())
                 && offsets.values().stream().flatMap(List::stream).allMatch(found -> found.found().isEmpty());
+        }
+
+        /**
+         * The gauges an offset was found against.
+         * @return by name
+         */
+        public List<String> others() {
+            return offsets.values().stream().flatMap(List::stream).flatMap(found -> found.found().stream()).map(Offset::reference).distinct()
+                .sorted().toList();
+        }
+
+        /**
+         * What could be accepted: findings with another key are other findings.
+         * @return one line of text
+         */
+        public String key() {
+            return repeatability.values().stream().flatMap(found -> found.found().stream()).map(found -> plain(found.standardUncertainty()))
+                .collect(Collectors.joining(" ")) + "; " + offsets.values().stream().flatMap(List::stream)
+                .flatMap(found -> found.found().stream()).map(found -> plain(found.value()) + " " + plain(found.standardUncertainty()))
+                .collect(Collectors.joining(" "));
         }
     }
 

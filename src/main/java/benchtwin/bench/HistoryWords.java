@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,16 +24,18 @@ final class HistoryWords {
     private HistoryWords() {
     }
 
-    static String of(OpenBook book, KeptEvent event) {
-        String words = event.event().words().map(text -> ": " + text).orElse("");
-        return "%s  %s%s%s".formatted(when(book, event.since()), what(event), words,
-            event.entry().by().map(by -> " (" + by + ")").orElse(""));
+    /** Everything that befell a thing; what was put right says what stood there before. */
+    static List<String> of(OpenBook book, List<KeptEvent> events) {
+        Map<Long, NewReading> before = new HashMap<>();
+        events.forEach(event -> event.readings().forEach(reading -> before.put(reading.id(), reading.read())));
+        return events.stream().map(event -> "%s  %s%s%s".formatted(when(book, event.since()), what(event, before),
+            event.event().words().map(text -> ": " + text).orElse(""), event.entry().by().map(by -> " (" + by + ")").orElse(""))).toList();
     }
 
     /** The same as news: when it was entered, by whom, what. */
     static String entered(OpenBook book, KeptEvent event) {
         String words = event.event().words().map(text -> ": " + text).orElse("");
-        return "%s%s  %s%s".formatted(when(book, event.entry().at()), by(event.entry()), what(event), words);
+        return "%s%s  %s%s".formatted(when(book, event.entry().at()), by(event.entry()), what(event, Map.of()), words);
     }
 
     /** A note as news. */
@@ -50,7 +53,7 @@ final class HistoryWords {
             : LocalDateTime.ofInstant(Instant.parse(moment.text()), book.zone()).format(MINUTES);
     }
 
-    private static String what(KeptEvent event) {
+    private static String what(KeptEvent event, Map<Long, NewReading> before) {
         Map<String, String> facts = new TreeMap<>(event.event().facts());
         String job = event.event().job().map(one -> " for job " + one.tag()).orElse("");
         return switch (event.event().kind()) {
@@ -68,18 +71,18 @@ final class HistoryWords {
                 : ": " + facts.getOrDefault("retired_why", "no reason given"));
             case RETURNED -> "back in stock";
             case BENT -> "bent%s%s".formatted(bends(facts), job);
-            case CORRECTED -> "corrected: " + readings(event);
-            default -> other(event, facts, job);
+            case CORRECTED -> "corrected: " + readings(event, before);
+            default -> other(event, facts, job, before);
         };
     }
 
-    private static String other(KeptEvent event, Map<String, String> facts, String job) {
+    private static String other(KeptEvent event, Map<String, String> facts, String job, Map<Long, NewReading> before) {
         List<String> parts = new ArrayList<>();
         if (!facts.isEmpty()) {
             parts.add(facts(facts));
         }
         if (!event.readings().isEmpty()) {
-            parts.add(readings(event));
+            parts.add(readings(event, before));
         }
         return event.event().kind().word() + job + (parts.isEmpty() ? "" : ": " + String.join(", ", parts));
     }
@@ -110,18 +113,22 @@ final class HistoryWords {
             : "%d readings (%d to %d)".formatted(readings.size(), readings.get(0).id(), readings.get(readings.size() - 1).id());
     }
 
-    private static String readings(KeptEvent event) {
-        return String.join(", ", event.readings().stream().map(HistoryWords::reading).toList());
+    private static String readings(KeptEvent event, Map<Long, NewReading> before) {
+        return String.join(", ", event.readings().stream().map(kept -> reading(kept, before)).toList());
     }
 
-    private static String reading(KeptReading kept) {
+    private static String reading(KeptReading kept, Map<Long, NewReading> before) {
         NewReading read = kept.read();
         String name = ColumnText.name(read.quantity());
         String note = read.note().isEmpty() || read.corrects().isPresent() ? "" : ", " + read.note().get();
         if (read.corrects().isPresent()) {
-            return read.value().isPresent() ? "%s %s (reading %d) in place of reading %d".formatted(name,
-                ColumnText.value(read.quantity(), read.value().getAsDouble()), kept.id(), read.corrects().getAsLong())
-                : "%s, reading %d taken back".formatted(name, read.corrects().getAsLong());
+            long id = read.corrects().getAsLong();
+            NewReading old = before.get(id);
+            String said = old == null || old.value().isEmpty() ? "" : ", which said " + ColumnText.value(read.quantity(),
+                old.value().getAsDouble());
+            return read.value().isPresent() ? "%s %s (reading %d) in place of reading %d%s".formatted(name,
+                ColumnText.value(read.quantity(), read.value().getAsDouble()), kept.id(), id, said)
+                : "%s, reading %d%s%s taken back".formatted(name, id, said, said.isEmpty() ? "" : ",");
         }
         return "%s %s (reading %d%s)".formatted(name, ColumnText.value(read.quantity(), read.value().orElseThrow()), kept.id(),
             note);

@@ -1,5 +1,7 @@
 package benchtwin.bench;
 
+import benchtwin.book.CurrentReading;
+import benchtwin.book.NewReading;
 import benchtwin.book.State;
 import benchtwin.book.ThingKind;
 import benchtwin.club.Category;
@@ -21,6 +23,8 @@ public final class OddReading {
 
     /** Standard uncertainties of a difference beyond which two readings of one club are not the same by chance. Ours. */
     private static final double SPREADS = 5;
+    /** How far a part's mass is never from its last reading, g. Ours: a head or a shaft gains less by a label or a leftover ferrule. */
+    private static final double SURPRISE_PART_G = 5;
 
     private OddReading() {
     }
@@ -34,11 +38,7 @@ public final class OddReading {
      * @throws BadInput when there is no such club, or a value cannot be at all
      */
     public static List<String> questions(OpenBook book, String tag, Sitting sitting) throws BadInput {
-        for (Map.Entry<Quantity, List<Double>> one : sitting.values().entrySet()) {
-            for (double value : one.getValue()) {
-                AskedRange.check(one.getKey(), value);
-            }
-        }
+        refuseImpossible(sitting);
         State club = book.read(view -> view.state(OpenBook.need(view, ThingKind.CLUB, tag)));
         Map<Quantity, ClubValues.Value> last = ClubValues.of(ClubReadings.current(club));
         List<String> questions = new ArrayList<>();
@@ -77,6 +77,52 @@ public final class OddReading {
                     QuantityText.value(quantity, usual.most()))).stream().toList());
         }
         return tell.law(Formula.ODD).done();
+    }
+
+    /**
+     * What to ask before readings of a new club are entered.
+     * @param category of the club
+     * @param sitting  what was read
+     * @return questions; none when nothing is odd
+     * @throws BadInput when a value cannot be at all
+     */
+    public static List<String> questions(Category category, Sitting sitting) throws BadInput {
+        refuseImpossible(sitting);
+        List<String> questions = new ArrayList<>();
+        sitting.values().forEach((quantity, values) -> values.forEach(value -> unusual(quantity, value, Optional.of(category))
+            .ifPresent(questions::add)));
+        return questions;
+    }
+
+    private static void refuseImpossible(Sitting sitting) throws BadInput {
+        for (Map.Entry<Quantity, List<Double>> one : sitting.values().entrySet()) {
+            for (double value : one.getValue()) {
+                AskedRange.check(one.getKey(), value);
+            }
+        }
+    }
+
+    /** What to ask before a reading of a part is entered: against the last one read in the same way, else against what is usual. */
+    static Optional<String> ofPart(OpenBook book, NewReading now, Optional<CurrentReading> last, UsualOfClubs.Usual usual, ThingKind kind) {
+        String column = now.quantity();
+        double value = now.value().orElseThrow();
+        String said = ColumnText.name(column) + " " + ColumnText.value(column, value);
+        if (last.isPresent()) {
+            double before = last.get().read().value().orElseThrow();
+            double moved = Math.abs(value - before);
+            double chance = SPREADS * Math.sqrt(2) * last.get().read().uncertainty().orElse(0);
+            return moved <= Math.max(surprise(column), chance) ? Optional.empty() : Optional.of("%s is %s from the %s read on %s".formatted(
+                said, ColumnText.size(column, moved), ColumnText.value(column, before), last.get().since().day(book.zone())));
+        }
+        return value >= usual.least() && value <= usual.most() ? Optional.empty() : Optional.of(
+            "%s is unusual for a %s of this kind; as a rule it is %s to %s".formatted(said, kind.word(),
+                ColumnText.value(column, usual.least()), ColumnText.value(column, usual.most())));
+    }
+
+    /** How far a part that was left alone is never from its last reading: angles, frequencies and masses as for clubs. Ours. */
+    private static double surprise(String column) {
+        return column.endsWith("_deg") ? BendRun.SURPRISE_DEG : column.endsWith("_cpm") ? surprise(Quantity.FREQUENCY)
+            : column.endsWith("mass_g") ? SURPRISE_PART_G : 0;
     }
 
     private static Optional<String> moved(OpenBook book, Quantity quantity, double value, ClubValues.Value last) {

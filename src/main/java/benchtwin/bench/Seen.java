@@ -74,6 +74,15 @@ public final class Seen {
     }
 
     /**
+     * A gauge as well.
+     * @param name what it is called
+     * @return a copy
+     */
+    public Seen gauge(String name) {
+        return and(ThingKind.GAUGE, name);
+    }
+
+    /**
      * A part as well.
      * @param fullTag its tag with its kind before it: {@code head:H-014}; anything else is left out
      * @return a copy

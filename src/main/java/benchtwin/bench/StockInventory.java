@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Lays the book out as the stock the matching works on, through the same rules as the files. */
 final class StockInventory {
@@ -36,6 +37,8 @@ final class StockInventory {
     private static final String STATE = "state";
     private static final List<String> CUTS = List.of("tip_cut_mm", "butt_cut_mm");
     private static final String FREQUENCY = "frequency_cpm";
+    private static final Map<ThingKind, StockKind> SHEETS = new EnumMap<>(Map.of(ThingKind.SLEEVE, StockKind.SLEEVES, ThingKind.WEIGHT,
+        StockKind.WEIGHTS, ThingKind.HEAD, StockKind.HEADS, ThingKind.SHAFT, StockKind.SHAFTS, ThingKind.GRIP, StockKind.GRIPS));
 
     private final OpenBook book;
     private final Optional<String> forJob;
@@ -65,7 +68,7 @@ final class StockInventory {
     /** The grips alone. */
     static List<Grip> grips(OpenBook book, BookView view) {
         StockInventory stock = new StockInventory(book, Optional.empty(), true, CloseLook.AT_ALL);
-        stock.parts(view, ThingKind.GRIP, StockKind.GRIPS);
+        stock.parts(view, ThingKind.GRIP);
         return read(view, stock.rows).inventory().map(Inventory::grips).orElse(List.of());
     }
 
@@ -78,16 +81,20 @@ final class StockInventory {
      */
     static InventoryRead one(OpenBook book, StateText text, GaugeReference gauges, boolean asFound) {
         StockInventory stock = new StockInventory(book, Optional.empty(), asFound, CloseLook.AT_ALL);
-        switch (text.thing().kind()) {
-            case SLEEVE -> stock.part(text, StockKind.SLEEVES);
-            case WEIGHT -> stock.part(text, StockKind.WEIGHTS);
-            case HEAD -> stock.part(text, StockKind.HEADS);
-            case SHAFT -> stock.part(text, StockKind.SHAFTS);
-            case GRIP -> stock.part(text, StockKind.GRIPS);
-            case CLUB -> stock.club(text);
-            default -> throw new IllegalArgumentException(text.thing().name() + " is no stock");
+        if (text.thing().kind() == ThingKind.CLUB) {
+            stock.club(text);
+        } else {
+            stock.part(text, SHEETS.get(text.thing().kind()));
         }
         return read(gauges, stock.rows);
+    }
+
+    /** One part, by itself. */
+    static AsStock alone(OpenBook book, BookView view, Thing part) {
+        StockInventory stock = new StockInventory(book, Optional.empty(), true, CloseLook.AT_ALL);
+        stock.part(new StateOf(part, view.state(part)), SHEETS.get(part.kind()));
+        return new AsStock(read(view, stock.rows).faults(), stock.rows.stream().flatMap(cells -> cells.row().readings().keySet().stream())
+            .collect(Collectors.toSet()));
     }
 
     private static InventoryRead read(BookView view, List<RecordedCells> rows) {
@@ -107,17 +114,15 @@ final class StockInventory {
     }
 
     private List<RecordedCells> laidOut(BookView view) {
-        parts(view, ThingKind.SLEEVE, StockKind.SLEEVES);
-        parts(view, ThingKind.WEIGHT, StockKind.WEIGHTS);
-        parts(view, ThingKind.HEAD, StockKind.HEADS);
-        parts(view, ThingKind.SHAFT, StockKind.SHAFTS);
-        parts(view, ThingKind.GRIP, StockKind.GRIPS);
+        for (ThingKind kind : List.of(ThingKind.SLEEVE, ThingKind.WEIGHT, ThingKind.HEAD, ThingKind.SHAFT, ThingKind.GRIP)) {
+            parts(view, kind);
+        }
         view.eachState(ThingKind.CLUB, this::club);
         return rows;
     }
 
-    private void parts(BookView view, ThingKind kind, StockKind sheet) {
-        view.eachState(kind, text -> part(text, sheet));
+    private void parts(BookView view, ThingKind kind) {
+        view.eachState(kind, text -> part(text, SHEETS.get(kind)));
     }
 
     private void part(StateText text, StockKind sheet) {

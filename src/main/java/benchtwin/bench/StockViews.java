@@ -193,7 +193,7 @@ public final class StockViews {
         return book.read(view -> {
             Thing part = StockBook.part(view, tag);
             return new PartHistory(part(book, new StateOf(part, view.state(part))),
-                view.events(part).stream().map(event -> HistoryWords.of(book, event)).toList(),
+                HistoryWords.of(book, view.events(part)),
                 view.notes(part).stream().map(Note::text).toList());
         });
     }

@@ -37,12 +37,9 @@ final class GaugeCommand extends CommandGroup {
             @Option(names = "--checked", paramLabel = "DATE", description = "when it was last checked") String checked,
             @Option(names = "--every", paramLabel = "DAYS", description = "how often it wants checking") Integer every,
             @Mixin BookOptions book) throws BadInput {
-        if (every != null && (every < 1 || every > 3660)) {
-            throw new BadInput("--every %d: expected 1 to 3660 days".formatted(every));
-        }
         String added = GaugeBook.describe(book.open(), new GaugeBook.Described(name,
             kind == null ? Optional.empty() : Optional.of(kind(kind)), columns("--uncertainty", uncertainty),
-            columns("--mark", mark), SittingOptions.day("--checked", checked), Optional.ofNullable(every)));
+            columns("--mark", mark), SittingOptions.day("--checked", checked), GaugeBook.interval("--every", Optional.ofNullable(every))));
         out().printf("Gauge %s is in the book.%n", added);
         return Main.DONE;
     }

@@ -3,8 +3,8 @@ package benchtwin.cli;
 import benchtwin.bench.ColumnText;
 import benchtwin.bench.GaugeBook;
 import benchtwin.bench.GaugeCheck;
+import benchtwin.bench.GaugeWords;
 import benchtwin.gauge.Finding;
-import benchtwin.gauge.Offset;
 import benchtwin.gauge.Repeatability;
 import java.util.List;
 import java.util.Map;
@@ -30,8 +30,7 @@ final class GaugePage {
             gauge.figures().forEach((column, figures) -> page.line("   %-18s %-14s %-10s %s", ColumnText.name(column),
                 figures.uncertainty().isPresent() ? "±" + number(figures.uncertainty()) : "",
                 figures.uncertainty().isEmpty() ? "" : figures.isAccepted() ? "found" : "stated",
-                figures.offsetFrom().map(other -> "reads %s ±%s more than %s".formatted(signed(figures.offset()),
-                    number(figures.offsetU()), other)).orElse("")));
+                GaugeWords.offset(figures)));
         }
     }
 
@@ -43,8 +42,10 @@ final class GaugePage {
         for (Map.Entry<String, Finding<Repeatability>> one : checked.repeatability().entrySet()) {
             page.blank();
             page.line("%s", ColumnText.name(one.getKey()));
-            repeatability(one.getKey(), one.getValue());
-            checked.offsets().getOrDefault(one.getKey(), List.of()).forEach(offset -> offset(one.getKey(), offset));
+            page.wrapped("   repeats   ", GaugeWords.repeats(one.getKey(), one.getValue()));
+            GaugeWords.slip(one.getValue()).ifPresent(slip -> page.wrapped("   look at   ", slip));
+            checked.offsets().getOrDefault(one.getKey(), List.of()).forEach(offset -> page.wrapped("   offset    ",
+                GaugeWords.offset(one.getKey(), offset)));
         }
         page.blank();
         if (accepted.isPresent()) {
@@ -54,43 +55,7 @@ final class GaugePage {
         }
     }
 
-    private void repeatability(String column, Finding<Repeatability> finding) {
-        if (finding.found().isEmpty()) {
-            page.wrapped("   repeats   ", finding.whyNot().replace(column, ColumnText.name(column)) + ".");
-            return;
-        }
-        Repeatability found = finding.found().get();
-        page.wrapped("   repeats   ", "to ±%s (95 times in 100 between %s and %s), from %d readings of %d part%s".formatted(
-            number(found.standardUncertainty()), number(found.lowest()), number(found.highest()), found.readings(), found.parts(),
-            found.parts() == 1 ? "" : "s"));
-        found.largest().filter(largest -> largest.looksLikeASlip()).ifPresent(slip -> page.wrapped("   look at   ",
-            "%s read %s on %s: %s from its fellows, which looks like a slip%s".formatted(slip.reading().part(),
-                Figures.fixed(slip.reading().value(), 2), slip.reading().day(), Figures.fixed(slip.deviation(), 2),
-                slip.oneOfTwo() ? " of one of the two" : "")));
-    }
-
-    private void offset(String column, Finding<Offset> finding) {
-        if (finding.found().isEmpty()) {
-            page.wrapped("   offset    ", finding.whyNot().replace(column, ColumnText.name(column)) + ".");
-            return;
-        }
-        Offset found = finding.found().get();
-        page.wrapped("   offset    ", "reads %s ±%s more than %s, from %d part%s read on both%s".formatted(
-            signed(OptionalDouble.of(found.value())), number(found.standardUncertainty()), found.reference(), found.parts(),
-            found.parts() == 1 ? "" : "s", found.agreement().consistent() ? "" : "; the parts do not agree, which the uncertainty "
-                + "allows for"));
-    }
-
-    private static String number(double value) {
-        return Figures.fixed(value, 3).replaceAll("0$", "");
-    }
-
     private static String number(OptionalDouble value) {
-        return value.isPresent() ? number(value.getAsDouble()) : "";
-    }
-
-    private static String signed(OptionalDouble value) {
-        String text = number(Math.abs(value.orElse(0)));
-        return (value.orElse(0) < 0 ? "−" : "+") + text;
+        return value.isPresent() ? GaugeWords.number(value.getAsDouble()) : "";
     }
 }

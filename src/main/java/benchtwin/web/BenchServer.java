@@ -75,8 +75,9 @@ public final class BenchServer implements AutoCloseable {
         new SignInPages(site, listening.access(), door, clock).add(config.routes);
         for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new ReadingPages(site),
             new PlayerPages(site), new JobPages(site), new NotePages(site), new LabelPages(site), new TicketPages(site),
-            new ImportPages(site), new StockPages(site), new SetPages(site, site.sets()), new MatchPages(site), new ShaftsPages(site),
-            new ChangePages(site), new BendPages(site), new HowPages(site), new Waiting(site))) {
+            new ImportPages(site), new StockPages(site), new RegripPages(site), new GaugePages(site), new BookPages(site),
+            new PartReadingPages(site), new CorrectionPages(site), new SetPages(site, site.sets()), new MatchPages(site),
+            new ShaftsPages(site), new ChangePages(site), new BendPages(site), new HowPages(site), new Waiting(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));

@@ -38,7 +38,7 @@ final class FindPages implements Routes {
             case "player" -> "/players/" + encoded(found.tag());
             case "club" -> "/clubs/" + encoded(found.tag());
             case "job" -> "/jobs/" + encoded(found.tag());
-            case "gauge" -> "/stock";
+            case "gauge" -> "/gauges/" + encoded(found.tag());
             default -> "/stock/" + encoded(found.kind() + ":" + found.tag());
         };
     }

@@ -1,6 +1,7 @@
 package benchtwin.web;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.ColumnText;
 import benchtwin.bench.Sitting;
 import benchtwin.bench.TypedReading;
 import benchtwin.club.AngleReading;
@@ -86,6 +87,16 @@ public final class Readings {
             case LOFT, FACE, BOUNCE -> List.of("−");
             default -> List.of();
         };
+    }
+
+    /**
+     * The same for a quantity of a part.
+     * @param column its name in the book
+     * @return what each key types
+     */
+    public static List<String> keys(String column) {
+        return ColumnText.isInInches(column) ? keys(Quantity.LENGTH) : column.equals("swing_weight_points") ? keys(Quantity.SWING_WEIGHT)
+            : column.endsWith("_deg") || column.endsWith("_mm") ? keys(Quantity.FACE) : List.of();
     }
 
     /**

@@ -3,6 +3,7 @@ package benchtwin.web;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.ChangedMeanwhile;
 import benchtwin.bench.OpenBook;
+import benchtwin.bench.PartReadings;
 import benchtwin.bench.Seen;
 import benchtwin.bench.StockBook;
 import benchtwin.bench.StockList;
@@ -76,7 +77,8 @@ final class StockPages implements Routes {
         long seen = site.book().lastEntry();   // before anything is read, or what came between would be overlooked
         StockViews.PartHistory part = StockViews.show(site.book(), tag);
         site.page(ctx, "part", "%s %s".formatted(part.part().kind(), part.part().tag()), Section.STOCK, Map.of("part", part,
-            "said", said(ctx), "wrong", wrong, "typed", typed(ctx), "seen", seen));
+            "said", said(ctx), "wrong", wrong, "typed", typed(ctx), "seen", seen, "quantities", PartReadings.quantities(site.book(),
+                part.part().fullTag())));
     }
 
     private void several(Context ctx, List<String> tags, List<String> wrong) throws BadInput {
