@@ -9,6 +9,7 @@ import benchtwin.bench.Regrip;
 import benchtwin.bench.Sitting;
 import benchtwin.match.ShopSettings;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,7 +74,13 @@ final class BagCommand implements Callable<Integer> {
             return regrip(open, out);
         }
         if (!read.isEmpty()) {
-            int entered = BagGrid.enter(open, player, sittings(), accept);
+            Map<String, Sitting> sittings = sittings();
+            List<String> odd = new ArrayList<>();
+            for (Map.Entry<String, Sitting> one : sittings.entrySet()) {
+                odd.addAll(how.odd(open, one.getKey(), one.getValue()));
+            }
+            int entered = BagGrid.enter(open, player, sittings, accept);
+            odd.forEach(question -> spec.commandLine().getErr().println(question + "."));
             spec.commandLine().getErr().printf("%d readings entered%s.%n", entered, accept ? "" : " as found");
         }
         BagGrid.Bag bag = BagGrid.of(open, player, QuantityList.OF_CLUBS.tolerances("--tolerance", tolerance),

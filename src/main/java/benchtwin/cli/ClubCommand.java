@@ -3,10 +3,13 @@ package benchtwin.cli;
 import benchtwin.bench.BadInput;
 import benchtwin.bench.ClubBook;
 import benchtwin.bench.Corrections;
+import benchtwin.bench.OpenBook;
+import benchtwin.bench.Sitting;
 import benchtwin.club.Category;
 import benchtwin.club.ClubState;
 import benchtwin.club.Hand;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,9 +41,11 @@ final class ClubCommand extends ClubViewCommands {
             @Mixin ClubFactOptions facts, @Mixin SittingOptions how, @Mixin BookOptions book, @Mixin OutputOptions output)
         throws BadInput {
         output.check();
+        Sitting sitting = how.sitting(orNone(values), facts.setting());
+        List<String> odd = how.odd(category, tag, sitting);
         ClubBook.Entered entered = ClubBook.add(book.open(), new ClubBook.NewClub(tag, player, category,
-            Optional.ofNullable(number), hand, role(role), facts.facts()), how.sitting(orNone(values), facts.setting()));
-        return said("club add", entered, "is in the book", output);
+            Optional.ofNullable(number), hand, role(role), facts.facts()), sitting);
+        return said("club add", entered, odd, "is in the book", output);
     }
 
     @Command(name = "record", mixinStandardHelpOptions = true, sortOptions = false,
@@ -58,9 +63,12 @@ final class ClubCommand extends ClubViewCommands {
         throws BadInput {
         output.check();
         Map<String, String> changed = facts.facts();
-        ClubBook.Entered entered = ClubBook.record(book.there(), tag, how.sitting(orNone(values), facts.setting()), changed,
-            state == null ? Optional.empty() : Optional.of(role(state)), found);
-        return said("club record", entered, found ? "was found so; what it should measure is as before" : "is recorded", output);
+        Sitting sitting = how.sitting(orNone(values), facts.setting());
+        OpenBook open = book.there();
+        List<String> odd = how.odd(open, tag, sitting);
+        ClubBook.Entered entered = ClubBook.record(open, tag, sitting, changed, state == null ? Optional.empty()
+            : Optional.of(role(state)), found);
+        return said("club record", entered, odd, found ? "was found so; what it should measure is as before" : "is recorded", output);
     }
 
     @Command(name = "correct", mixinStandardHelpOptions = true,
@@ -88,9 +96,11 @@ final class ClubCommand extends ClubViewCommands {
                 corrected.what(), corrected.was()), List.of());
     }
 
-    private int said(String act, ClubBook.Entered entered, String what, OutputOptions output) {
+    private int said(String act, ClubBook.Entered entered, List<String> odd, String what, OutputOptions output) {
+        List<String> remarks = new ArrayList<>(entered.remarks());
+        remarks.addAll(odd);
         return Said.print(output, out(), act, List.of(entered.club()), "%s %s%s.".formatted(entered.club(), what, entered.read() == 0
-            ? "" : ", with %d reading%s".formatted(entered.read(), entered.read() == 1 ? "" : "s")), entered.remarks());
+            ? "" : ", with %d reading%s".formatted(entered.read(), entered.read() == 1 ? "" : "s")), remarks);
     }
 
     private static List<String> orNone(List<String> values) {

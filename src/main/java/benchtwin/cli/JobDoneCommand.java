@@ -1,7 +1,11 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.JobBook;
 import benchtwin.bench.JobDone;
+import benchtwin.bench.OpenBook;
+import benchtwin.bench.Sitting;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -48,9 +52,13 @@ final class JobDoneCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInput {
         output.check();
-        List<String> remarks = JobDone.handOver(book.there(), number, new JobDone.Result(
-            how.sitting(values == null ? List.of() : values, facts.setting()), Optional.ofNullable(as), facts.facts(),
-            state == null ? Optional.empty() : Optional.of(ClubCommand.role(state)), oldCracked, oldBroken));
+        OpenBook open = book.there();
+        Sitting sitting = how.sitting(values == null ? List.of() : values, facts.setting());
+        Optional<String> club = sitting.values().isEmpty() ? Optional.empty() : JobBook.show(open, number).club();
+        List<String> odd = club.isPresent() ? how.odd(open, club.get(), sitting) : List.of();
+        List<String> remarks = new ArrayList<>(JobDone.handOver(open, number, new JobDone.Result(sitting, Optional.ofNullable(as), facts.facts(),
+            state == null ? Optional.empty() : Optional.of(ClubCommand.role(state)), oldCracked, oldBroken)));
+        remarks.addAll(odd);
         return Said.print(output, spec.commandLine().getOut(), "job done", List.of(number),
             "Job %s is handed over.".formatted(number), remarks);
     }

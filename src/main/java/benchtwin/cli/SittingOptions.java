@@ -1,9 +1,12 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.OddReading;
+import benchtwin.bench.OpenBook;
 import benchtwin.bench.QuantityList;
 import benchtwin.bench.Sitting;
 import benchtwin.club.AngleReading;
+import benchtwin.club.Category;
 import benchtwin.club.LengthMethod;
 import benchtwin.club.Quantity;
 import java.time.LocalDate;
@@ -37,6 +40,9 @@ final class SittingOptions {
     private String station;
     @Option(names = "--read-by", paramLabel = "NAME", order = 11, description = "who read it")
     private String readBy;
+    @Option(names = "--refuse-odd", order = 12, description = "enter nothing when a value is far from the club's last reading, or from "
+        + "what such a club usually measures; without it such values are entered and named")
+    private boolean refuseOdd;
     @Option(names = "--note", paramLabel = "TEXT", order = 12, description = "anything else")
     private String note;
 
@@ -55,6 +61,33 @@ final class SittingOptions {
         return new Sitting(read, Optional.ofNullable(reading), lengthMethod, setting,
             clampMm == null ? OptionalDouble.empty() : OptionalDouble.of(clampMm), !bare, day("--on", on),
             Optional.ofNullable(gauge), Optional.ofNullable(station), Optional.ofNullable(readBy), Optional.ofNullable(note));
+    }
+
+    /**
+     * What is odd about readings that are about to be entered of a club. By themselves they are entered and said to be odd, since
+     * a script cannot be asked; with the option nothing is.
+     * @param book    the book
+     * @param tag     the club's tag
+     * @param sitting what was read
+     * @return what to say of them once they are entered
+     * @throws BadInput with all that is odd, when that is to be refused
+     */
+    List<String> odd(OpenBook book, String tag, Sitting sitting) throws BadInput {
+        return odd(OddReading.questions(book, tag, sitting), refuseOdd, "club correct " + tag);
+    }
+
+    /** The same of a club that is not in the book yet. */
+    List<String> odd(Category category, String tag, Sitting sitting) throws BadInput {
+        return odd(OddReading.questions(category, sitting), refuseOdd, "club correct " + tag);
+    }
+
+    /** What to say of questions, once what they are about is entered; or the refusal to enter it. */
+    static List<String> odd(List<String> questions, boolean refused, String correct) throws BadInput {
+        if (!questions.isEmpty() && refused) {
+            throw new BadInput(String.join("; ", questions) + ": nothing was entered; read again, or leave out --refuse-odd if it is so");
+        }
+        return questions.stream().map(question -> ("Look again: %s. It is entered; if it was a slip, put it right: benchtwin %s")
+            .formatted(question, correct)).toList();
     }
 
     /** A day from an option; empty when it was not given. */

@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code benchtwin stock}. */
-@Command(name = "stock", mixinStandardHelpOptions = true, subcommands = StockCheckCommand.class,
+@Command(name = "stock", mixinStandardHelpOptions = true, subcommands = {StockCheckCommand.class, StockReadCommand.class},
     description = "The workshop's parts: read from files, found, promised, moved, counted.",
     footer = {"", "Examples:", "  benchtwin stock import inventory-samples", "  benchtwin stock find titanium driver --free"})
 final class StockCommand extends StockActCommands {

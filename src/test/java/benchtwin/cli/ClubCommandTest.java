@@ -249,4 +249,19 @@ class ClubCommandTest {
         assertThat(book.value("SANDROW-DR", "loft", "loftDeg")).isEqualTo(9.9);
         assertThat(book.done("club history SANDROW-DR")).contains("2022-01-01  recorded by Jo.");
     }
+
+    /** As the pages ask: QUILLBY-7I was last read at 34.10°, and no putter is swung at 65°. */
+    @Test
+    void anOddReadingIsEnteredAndNamedOrRefused() throws Exception {
+        assertThat(book.done("club record QUILLBY-7I loft=43.1 --found").replaceAll("\\s+", " ")).contains("with 1 reading.").contains(
+            "Look again: loft 43.10° is 9.00° from the 34.10° read on 2023-05-13. It is entered; if it was a slip, put it right: benchtwin club "
+            + "correct QUILLBY-7I.");
+        assertThat(book.done("club record QUILLBY-8I loft=38.2 --found")).doesNotContain("Look again");
+        book.refused("club record QUILLBY-8I loft=83.2 --found", "loft of 83.2°: expected -10.0° to 80.0°");
+        String so = ": nothing was entered; read again, or leave out --refuse-odd if it is so";
+        book.refused("club record QUILLBY-9I loft=48.3 --found --refuse-odd", "loft 48.30° is 6.50° from the 41.80° read on 2023-05-13" + so);
+        book.refused("club add NEW-P --player \"N. Oakes\" --category putter --hand right lie=79 loft=20 --refuse-odd",
+            "loft 20.00° is unusual for a club of this kind (putter); as a rule it is −4.00° to 8.00°" + so);
+        assertThat(book.done("club show QUILLBY-8I")).contains("38.20°").doesNotContain("48.30°");
+    }
 }

@@ -160,13 +160,33 @@ class StockCommandTest {
     }
 
     @Test
+    void aPartIsReadAnewTheWayItWasReadLast() {
+        assertThat(book.done("stock read H-110 loft=9.6 --gauge \"bench 1\"")).isEqualTo("H-110: loft 9.60° is entered.\n");
+        assertThat(list(book.part("H-110").get("readings"))).anySatisfy(read -> {
+            assertThat(read.get("value").asDouble()).isEqualTo(9.6);
+            assertThat(read.get("condition").toString()).contains("soled").contains("1/1");
+        });
+        assertThat(flat(book.done("stock read S-001 frequency=280.1"))).contains("S-001: frequency 280.1 cpm is entered. Look again: frequency "
+            + "280.1 cpm is 31.4 cpm from the 248.7 cpm read on").contains("put it right: benchtwin stock correct S-001.");
+        book.done("stock read S-001 frequency=251 --how clamp=6 --how over-grip=yes");
+        book.refused("stock read H-110 loft=95", "loft: 95 is not possible; expected degrees from -20 to 90");
+        book.refused("stock read H-110 bounce=5", "\"bounce\" is not read of H-110; expected one of loft, lie, face, offset, mass, seat-to-ground, "
+            + "cg-toe, cg-up, transverse-inertia, vertical-inertia, volume, ct, heel-toe, face-back, sole-crown, neck");
+        book.refused("stock read H-110 loft=9.4 --how clamp=5", "--how clamp: expected reading, read-at-setting");
+        book.refused("stock read H-110 loft", "\"loft\": expected a quantity and what was read, such as loft=9.4");
+        book.refused("stock read H-110 mass=230 --refuse-odd", "mass 230 g is 39.4 g from the 190.6 g read on " + java.time.LocalDate.now()
+            + ": nothing was entered; read again, or leave out --refuse-odd if it is so");
+        book.isClean();
+    }
+
+    @Test
     void aReadingOfAPartIsPutRightAndTheOldOneKept() {
         long loft = list(book.part("H-110").get("readings")).stream().filter(one -> one.get("quantity").asText().equals("loft_deg"))
             .findFirst().orElseThrow().get("id").asLong();
         assertThat(book.done("stock correct H-110 " + loft + " 9.5 --why \"digits swapped\"")).isEqualTo(
             "Reading " + loft + " of head H-110, loft 9.40°, is put right: 9.50°. The old one is kept.\n");
         assertThat(flat(book.done("stock show H-110"))).contains("corrected: loft 9.50° (reading ",
-            ") in place of reading " + loft + ": digits swapped (Jo)");
+            ") in place of reading " + loft + ", which said 9.40°: digits swapped (Jo)");
         book.refused("stock correct H-110 1 9.5 --why x", "head H-110 has no reading 1; benchtwin stock show H-110 lists them");
         book.isClean();
     }
