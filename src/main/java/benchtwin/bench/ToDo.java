@@ -22,7 +22,7 @@ enum ToDo {
         "leave the readings empty, and enter them on the club's page"),
     OLD_CRACKED("--old-cracked", "that the old head is cracked"),
     OLD_BROKEN("--old-broken", "that the old shaft is broken"),
-    GRIP_ON("enter it with benchtwin club record %1$s --grip TAG", "write it down as a note on the club's page"),
+    GRIP_ON("enter it with benchtwin club record %1$s --grip TAG", "put it down on the page of %1$s"),
     WHERE_PARTS("Say where with benchtwin stock move TAG --to PLACE, or what is past use with benchtwin stock retire TAG",
         "Say on the page of each where it lies, or retire it there when it is past use"),
     // clubs and readings
@@ -58,7 +58,7 @@ enum ToDo {
     GOOD_ROWS("Mend the rows above, or leave them out with --good-rows.", "Mend the rows above, and bring the file again."),
     COUNT_LEFT("put down how many are left with benchtwin stock count %1$s=N", "put down under Stock, Count how many are left"),
     CLUB_DAMAGED("enter what became of the club with benchtwin club record %1$s --state damaged",
-        "write down on the club's page what became of it"),
+        "put down on the page of %1$s what became of it"),
     PIN("--pin %1$s", "%1$s"),
     BAN("--ban %1$s", "%1$s"),
     PLAYERS("--players: ", ""),

@@ -1,6 +1,7 @@
 package benchtwin.cli;
 
 import benchtwin.bench.BadInput;
+import benchtwin.bench.ClubFacts;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -54,10 +55,10 @@ final class ClubFactOptions {
         put(facts, "ferrule", ferrule);
         put(facts, "finish", finish);
         put(facts, "grind", grind);
-        amount(facts, "tape_layers", "--tape-layers", tapeLayers, 20);
-        amount(facts, "tip_weight_g", "--tip-weight", tipWeight, 30);
-        amount(facts, "tape_g", "--tape", tape, 60);
-        amount(facts, "melt_g", "--melt", melt, 60);
+        amount(facts, "tape_layers", "--tape-layers", tapeLayers);
+        amount(facts, "tip_weight_g", "--tip-weight", tipWeight);
+        amount(facts, "tape_g", "--tape", tape);
+        amount(facts, "melt_g", "--melt", melt);
         return facts;
     }
 
@@ -71,14 +72,9 @@ final class ClubFactOptions {
         }
     }
 
-    private static void amount(Map<String, String> facts, String name, String option, Double typed, double most)
-        throws BadInput {
-        if (typed == null) {
-            return;
+    private static void amount(Map<String, String> facts, String name, String option, Double typed) throws BadInput {
+        if (typed != null) {
+            facts.put(name, ClubFacts.amount(name, option, typed));
         }
-        if (!(typed >= 0 && typed <= most)) {
-            throw new BadInput("%s %s: expected 0 to %.0f".formatted(option, Figures.fixed(typed, 1), most));
-        }
-        facts.put(name, Figures.fixed(typed, 1).replaceAll("\\.0$", ""));
     }
 }

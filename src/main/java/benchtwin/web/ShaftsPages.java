@@ -75,7 +75,7 @@ final class ShaftsPages implements Routes {
                 throw cannot;
             }
             // the club's own head may be the one that broke: the form is shown, so that another can be named
-            part.put("messages", cannot.messages().stream().map(ShaftsPages::ofFields).toList());
+            part.put("messages", cannot.messages());
         }
         if (Site.wantsPart(ctx)) {
             ctx.header("HX-Push-Url", asked.asked().at(path(asked)));
@@ -127,11 +127,6 @@ final class ShaftsPages implements Routes {
         ShaftAnswer answer = answer(asked, Waiting.FOR_EVER);
         choice.make(ctx, JobBook.What.CHANGE, asked.tag(), answer.picks(), ShaftPick::option, pick -> JobPlanning.reshafted(pick, answer),
             messages -> show(ctx, messages));
-    }
-
-    /** What a message says of options of the command line, said of this page's fields. */
-    static String ofFields(String message) {
-        return message.replaceAll("(, |: | with )--([a-z-]+)( TAG)?", " in the field “$2”");
     }
 
     /** What an option is called. */

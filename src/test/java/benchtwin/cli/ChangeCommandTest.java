@@ -176,7 +176,7 @@ class ChangeCommandTest {
     @Test
     void aSleeveMovesTheLoftOnlyWithTheFaceSquare() {
         Typed soled = change("SANDROW-DR loft=+0.5");
-        assertThat(soled.out()).contains("its soled loft stays", "--reading square");
+        assertThat(soled.out()).contains("its soled loft stays", "ask for the loft read square");
         JsonNode square = change("SANDROW-DR --reading square loft=+0.5 --json").json();
         assertThat(square.get("target").get("reading").asText()).isEqualTo("square");
         assertThat(list(square.get("ways")).get(0).get("changed").toString()).contains("sleeve setting");

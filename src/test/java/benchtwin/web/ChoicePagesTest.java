@@ -170,7 +170,8 @@ class ChoicePagesTest {
     void aClubWhoseHeadBrokeIsAskedForAnotherHead() throws Exception {
         HttpResponse<String> answer = visitor.get("/clubs/OAKES-DR/shafts");
         assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(answer.body()).contains("head H-106 is cracked").contains("in the field “head”").contains("name=\"head\"");
+        assertThat(answer.body()).contains("head H-106 is cracked").contains("name the one it is built with, by its tag, under Head").contains("name=\"head\"")
+            .doesNotContain("--head");
     }
 
     @Test

@@ -4,7 +4,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
-/** The workshop's own things are looked after: its gauges and its book. */
+/** The workshop's own things are looked after: its gauges and its book; and what is known of a club. */
 @Tag("browser")
 class KeepingBrowserTest {
 
@@ -35,5 +35,12 @@ class KeepingBrowserTest {
         Look.asItStands(BROWSER, "book");
         BROWSER.press("Check the book").sees("All is in order");
         Look.asItStands(BROWSER, "book-check");
+    }
+
+    @Test
+    void whatHasChangedOfAClub() {
+        BROWSER.open("/clubs/OAKES-3W").press("Put down what has changed of it").sees("Parts, by their tags");
+        Look.asItStands(BROWSER, "club-made");
+        BROWSER.type("ferrule", "black").press("Enter it").landsOn("/clubs/OAKES-3W\\?said=\\d+").sees("What has changed of OAKES-3W is entered.");
     }
 }
