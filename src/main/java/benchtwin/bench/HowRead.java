@@ -19,6 +19,8 @@ import java.util.Optional;
 /** How a number of a club that was read came about, and how far it is from what it is held against. */
 public final class HowRead {
 
+    private static final String NOW = "What it measures now";
+
     private final OpenBook book;
     private final BookView view;
     private final GaugeReference gauges;
@@ -58,7 +60,7 @@ public final class HowRead {
             State state = view.state(club);
             Side should = Side.of("What it should measure", club, state.accepted().map(ClubReadings::accepted).orElse(List.of()),
                 ClubViews.category(state));
-            Side now = Side.of("What it measures now", club, ClubReadings.current(state), ClubViews.category(state));
+            Side now = Side.of(NOW, club, ClubReadings.current(state), ClubViews.category(state));
             return how.account("Where the %s of %s comes from".formatted(QuantityText.name(quantity), club.tag()), should, now, tolerances,
                 ClubReadings.unread(state).contains(quantity));
         });
@@ -95,22 +97,23 @@ public final class HowRead {
     }
 
     private Account account(String title, Side first, Side second, Tolerances tolerances, boolean moved) throws BookProblem {
+        List<String> remarks = new ArrayList<>();
+        ValueComparison compared = ClubViews.compared(of(first), of(second), tolerances, gauges, remarks).get(quantity);
         Optional<ClubValues.Value> shown = Optional.ofNullable(second.read().get(quantity)).or(() -> Optional.ofNullable(first.read().get(quantity)));
         if (shown.isEmpty()) {
             throw new BookProblem("the %s was not read".formatted(QuantityText.name(quantity)));
         }
-        Account.Teller tell = Account.tell(title, QuantityText.value(quantity, shown.get().value()), "± " + QuantityText.size(quantity,
-            shown.get().uncertainty()));
+        boolean asCompared = !second.label().equals(NOW) && compared != null && compared.b().isPresent();
+        Account.Teller tell = Account.tell(title, QuantityText.value(quantity, asCompared ? compared.b().getAsDouble() : shown.get().value()),
+            "± " + QuantityText.size(quantity, shown.get().uncertainty()));
         if (moved) {
             tell.warn("It was changed by work since it was read, and not read again.");
         }
         tell(tell, second);
         if (isOneReading(first, second)) {
-            return tell.say("It is its record: what it should measure rests on the same reading, so nothing is off.").done();
+            return tell.say("%s rests on the same reading, so nothing is off.".formatted(first.label())).done();
         }
         tell(tell, first);
-        List<String> remarks = new ArrayList<>();
-        ValueComparison compared = ClubViews.compared(of(first), of(second), tolerances, gauges, remarks).get(quantity);
         remarks.addAll(gauges.remarks());
         remarks.forEach(remark -> tell.warn(remark + "."));
         if (compared != null && compared.difference().isPresent()) {
