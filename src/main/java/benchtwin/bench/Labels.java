@@ -11,7 +11,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -69,8 +71,9 @@ public final class Labels {
         if (asked.tags().isEmpty()) {
             chosen.addAll(all);
         }
+        Map<String, Set<Labelled>> named = asked.tags().isEmpty() ? Map.of() : named(all);
         for (String tag : asked.tags()) {
-            chosen.add(find(all, tag));
+            chosen.add(find(all, named, tag));
         }
         if (asked.onlyNew()) {
             Set<String> printed = printed(book.orElseThrow(() -> new BadInput(
@@ -88,9 +91,19 @@ public final class Labels {
                 String.join(", ", LabelWords.KINDS))));
     }
 
-    private static Labelled find(List<Labelled> all, String tag) throws BadInput {
-        List<Labelled> found = all.stream().filter(one -> lower(one.label().tag()).equals(lower(tag))
-            || lower(key(one)).equals(lower(tag))).toList();
+    /** Everything by its tag, and by its tag with its kind before it: somebody may tick hundreds out of thousands. */
+    private static Map<String, Set<Labelled>> named(List<Labelled> all) {
+        Map<String, Set<Labelled>> named = new HashMap<>();
+        for (Labelled one : all) {
+            for (String name : List.of(lower(one.label().tag()), lower(key(one)))) {
+                named.computeIfAbsent(name, any -> new LinkedHashSet<>()).add(one);
+            }
+        }
+        return named;
+    }
+
+    private static Labelled find(List<Labelled> all, Map<String, Set<Labelled>> named, String tag) throws BadInput {
+        List<Labelled> found = List.copyOf(named.getOrDefault(lower(tag), Set.of()));
         if (found.size() > 1) {
             throw new BadInput("%s is the tag of several: say which, %s".formatted(tag,
                 found.stream().map(Labels::key).collect(Collectors.joining(" or "))));

@@ -41,7 +41,7 @@ final class ChangePages implements Routes {
     }
 
     private ChangeService.Answer answer(ChangeForm asked, Optional<Duration> patience) throws BadInput {
-        Workshop workshop = site.stock().of(site.book(), true);
+        Workshop workshop = site.stock(true, patience);
         ChangeService.Wish wish = asked.wish().orElseThrow(() -> new BadInput("nothing is asked for yet"));
         return Waiting.answer(answers, patience, workshop, List.of(asked.tag(), wish), () -> ChangeService.ways(workshop, asked.tag(), wish));
     }

@@ -45,7 +45,7 @@ final class MatchPages implements Routes {
     }
 
     private MatchAnswer answer(MatchForm asked, Optional<Duration> patience) throws BadInput {
-        Workshop workshop = site.stock().of(site.book(), false);
+        Workshop workshop = site.stock(false, patience);
         MatchService.Wish wish = asked.wish();
         return Waiting.answer(answers, patience, workshop, List.of(asked.tag(), wish), () -> MatchService.twinOf(workshop, asked.tag(), wish));
     }

@@ -50,7 +50,7 @@ final class ShaftsPages implements Routes {
     }
 
     private ShaftAnswer answer(ShaftsForm asked, Optional<Duration> patience) throws BadInput {
-        Workshop workshop = site.stock().of(site.book(), false);
+        Workshop workshop = site.stock(false, patience);
         return Waiting.answer(answers, patience, workshop, asked.wish(), () -> ShaftsService.choose(workshop, asked.wish()));
     }
 

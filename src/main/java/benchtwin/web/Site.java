@@ -5,6 +5,7 @@ import benchtwin.bench.OpenBook;
 import benchtwin.bench.SetRuns;
 import benchtwin.bench.StockList;
 import benchtwin.bench.StockMemory;
+import benchtwin.bench.Workshop;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -16,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 
 /** What every page shares: the book, the stock as it was last read, the templates. */
 final class Site {
@@ -32,6 +34,7 @@ final class Site {
 
     private final OpenBook book;
     private final Optional<Duration> patience;
+    private final CountDownLatch read = new CountDownLatch(1);
     private final StockMemory stock = new StockMemory();
     private final StockList parts = new StockList();
     private final SetRuns sets = new SetRuns();
@@ -84,7 +87,19 @@ final class Site {
             stock.of(book, false);
         } catch (BadInput saidLater) {
             // the page that needs it says what is wrong
+        } finally {
+            read.countDown();
         }
+    }
+
+    /**
+     * The stock for a page that has the patience to wait for its answer.
+     * @param asFound  whether clubs are taken as they measure now
+     * @param patience how long to wait for the first reading of it; for ever when empty
+     */
+    Workshop stock(boolean asFound, Optional<Duration> patience) throws BadInput {
+        Waiting.until(read, patience);
+        return stock.of(book, asFound);
     }
 
     /** The parts in short. */

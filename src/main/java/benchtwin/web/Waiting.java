@@ -8,6 +8,8 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Answers that take longer than a page may: of a stock of thousands every pair of a backup, every way to change a club. After a moment
@@ -52,6 +54,17 @@ final class Waiting implements Routes {
     static <A> A answer(AnswerMemory<A> among, Optional<Duration> patience, Workshop newest, Object asked, AnswerMemory.Asks<A> asks)
         throws BadInput {
         return among.within(patience, newest, asked, asks).orElseThrow(NotYet::new);
+    }
+
+    /** The same for what an answer needs: where it is not there in time, the page waits for it. */
+    static void until(CountDownLatch there, Optional<Duration> patience) {
+        try {
+            if (patience.isPresent() && !there.await(patience.get().toMillis(), TimeUnit.MILLISECONDS)) {
+                throw new NotYet();
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     @Override

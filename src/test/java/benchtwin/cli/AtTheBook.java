@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.samples.PastWorkshop;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -20,7 +22,8 @@ final class AtTheBook {
 
     private final Path book;
 
-    private AtTheBook(Path book) {
+    /** Any file, there or not. */
+    AtTheBook(Path book) {
         this.book = book;
     }
 
@@ -34,6 +37,39 @@ final class AtTheBook {
         Path file = folder.resolve("samples.book");
         PastWorkshop.into(file);
         return new AtTheBook(file);
+    }
+
+    /** A book with the sample workshop's files read in today, nothing in it having happened. */
+    static AtTheBook imported(Path folder) {
+        try {
+            Path copy = folder.resolve("workshop.book");
+            Files.copy(Imported.BOOK, copy);
+            return new AtTheBook(copy);
+        } catch (IOException refused) {
+            throw new UncheckedIOException(refused);
+        }
+    }
+
+    /** Made when it is first asked for, and copied for each who asks. */
+    private static final class Imported {
+
+        static final Path BOOK = make();
+
+        private static Path make() {
+            try {
+                Path folder = Files.createTempDirectory("samples");
+                AtTheBook typed = new AtTheBook(folder.resolve("first.book"));
+                typed.done("stock", "import", Typed.STOCK);
+                Path copy = folder.resolve("samples.book");
+                typed.done("book", "backup", copy.toString());
+                for (Path file : new Path[] {typed.book, copy, folder}) {
+                    file.toFile().deleteOnExit();
+                }
+                return copy;
+            } catch (IOException refused) {
+                throw new UncheckedIOException(refused);
+            }
+        }
     }
 
     /** The sample workshop's files. */
@@ -55,6 +91,13 @@ final class AtTheBook {
         List<String> all = new ArrayList<>(List.of(words));
         all.addAll(List.of("--book", book.toString(), "--by", "Jo"));
         return Typed.run(all);
+    }
+
+    /** Types words that must do. */
+    Typed done(String... words) {
+        Typed typed = words(words);
+        assertThat(typed.status()).as(typed.err()).isEqualTo(Main.DONE);
+        return typed;
     }
 
     /** Types a line that must do. */

@@ -19,11 +19,11 @@ class BagCommandTest {
 
     @TempDir
     private Path folder;
-    private InBook book;
+    private AtTheBook book;
 
     @BeforeEach
     void takeTheSamplesIn() {
-        book = InBook.withSamples(folder);
+        book = AtTheBook.imported(folder);
     }
 
     @Test
@@ -46,7 +46,7 @@ class BagCommandTest {
 
     @Test
     void whatWasOnlyFoundIsNotWhatTheClubShouldMeasureUntilItIsAccepted() {
-        book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=33.1");
+        book.words("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=33.1");
         assertThat(shouldLoft()).isEqualTo(34.1);
         book.done("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=33.1", "--accept");
         assertThat(shouldLoft()).isEqualTo(33.1);
@@ -63,7 +63,7 @@ class BagCommandTest {
 
     @Test
     void aFrequencyThatFellIsLookedIntoBeforeAnythingIsCut() {
-        Typed bag = book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-DR:frequency=240");
+        Typed bag = book.words("bag", "--player", QUILLBY, "--read", "QUILLBY-DR:frequency=240");
         assertThat(bag.status()).isEqualTo(Main.NOTHING_SUITABLE);
         assertThat(bag.out()).contains("frequency does not drift by itself: look for a crack").doesNotContain("Cut ");
     }
@@ -71,12 +71,12 @@ class BagCommandTest {
     @Test
     void aBounceThatWentWithTheLoftComesBackWithIt() {
         // common practice, no source: an iron's bounce follows its loft one for one
-        JsonNode club = club(book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=33.1,bounce=3.7", "--json").json(),
+        JsonNode club = club(book.words("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=33.1,bounce=3.7", "--json").json(),
             "QUILLBY-7I");
         assertThat(club.path("drifted")).extracting(JsonNode::asText).containsExactly("loft", "bounce");
         assertThat(club.path("plan").path("plan").path("steps").get(0).path("words").asText())
             .isEqualTo("Bend loft 1.0° weak, then read.");
-        assertThat(book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-8I:bounce=3.2").out())
+        assertThat(book.words("bag", "--player", QUILLBY, "--read", "QUILLBY-8I:bounce=3.2").out())
             .contains("bounce does not drift by itself");
     }
 
@@ -95,7 +95,7 @@ class BagCommandTest {
     @Test
     void aHeavierGripLowersTheSwingWeightByTheRuleOfThumb() {
         // common practice, no source: +5 g in the grip is about -1 point; the handbook's model gives -0.99
-        JsonNode plan = book.type("bag", "--player", QUILLBY, "--regrip", "Thatch", "--putters", "--json").json();
+        JsonNode plan = book.words("bag", "--player", QUILLBY, "--regrip", "Thatch", "--putters", "--json").json();
         int compared = 0;
         for (JsonNode club : plan.path("clubs")) {
             double mass = club.path("massChangeG").asDouble();
@@ -147,14 +147,14 @@ class BagCommandTest {
 
     @Test
     void mistakesAreToldAndNothingIsKept() {
-        assertThat(book.type("bag", "--player", "Nobody").err()).contains("no player is called Nobody in the book");
-        assertThat(book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-7I").err())
+        assertThat(book.words("bag", "--player", "Nobody").err()).contains("no player is called Nobody in the book");
+        assertThat(book.words("bag", "--player", QUILLBY, "--read", "QUILLBY-7I").err())
             .contains("expected a club's tag, a colon and what it measures");
-        assertThat(book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=34", "--read", "OAKES-DR:loft=9").err())
+        assertThat(book.words("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=34", "--read", "OAKES-DR:loft=9").err())
             .contains("club OAKES-DR is N. Oakes's, not J. Quillby's");
-        assertThat(book.type("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=340").status()).isEqualTo(Main.BAD_INPUT);
-        assertThat(book.type("bag", "--player", QUILLBY, "--accept").err()).contains("--accept goes with --read");
-        assertThat(book.type("bag", "--player", QUILLBY, "--regrip", "Velvet").err()).contains("no free grip of the model Velvet");
+        assertThat(book.words("bag", "--player", QUILLBY, "--read", "QUILLBY-7I:loft=340").status()).isEqualTo(Main.BAD_INPUT);
+        assertThat(book.words("bag", "--player", QUILLBY, "--accept").err()).contains("--accept goes with --read");
+        assertThat(book.words("bag", "--player", QUILLBY, "--regrip", "Velvet").err()).contains("no free grip of the model Velvet");
         assertThat(club(book.done("bag", "--player", QUILLBY, "--json").json(), "QUILLBY-7I").path("drifted")).isEmpty();
     }
 

@@ -17,11 +17,11 @@ class BookCommandTest {
 
     @TempDir
     private Path folder;
-    private InBook book;
+    private AtTheBook book;
 
     @BeforeEach
     void fillABook() {
-        book = InBook.withSamples(folder);
+        book = AtTheBook.imported(folder);
         book.done("player", "add", "=HYPERLINK(\"x\")", "--note", "@SUM(A1)\nsecond line, with \"quotes\" and 🏌️");
         book.done("job", "add", "twin", "--club", "OAKES-DR", "--due", "2026-05-21 9:20", "--note", "-1 day");
         book.done("job", "plan", "1", "--pick", "1");
@@ -32,8 +32,8 @@ class BookCommandTest {
     void aBookOfTheCsvFilesOrOfTheJsonFileSaysTheSameToTheByte() throws IOException {
         book.done("book", "export", out("csv").toString());
         book.done("book", "export", folder.resolve("all.json").toString());
-        InBook fromCsv = new InBook(folder.resolve("a.book"));
-        InBook fromJson = new InBook(folder.resolve("b.book"));
+        AtTheBook fromCsv = new AtTheBook(folder.resolve("a.book"));
+        AtTheBook fromJson = new AtTheBook(folder.resolve("b.book"));
         fromCsv.done("book", "import", out("csv").toString());
         fromJson.done("book", "import", folder.resolve("all.json").toString());
         fromCsv.done("book", "export", out("csv2").toString());
@@ -60,12 +60,12 @@ class BookCommandTest {
     @Test
     void aBookIsOnlyMadeWhereNothingIs() throws IOException {
         book.done("book", "export", out("csv").toString());
-        assertThat(book.type("book", "export", out("csv").toString()).err()).contains("is there already");
-        assertThat(book.type("book", "import", out("csv").toString()).err()).contains("is not empty; name a new one with --book");
-        InBook other = new InBook(folder.resolve("c.book"));
-        assertThat(other.type("book", "import", folder.resolve("nowhere").toString()).err()).contains("is not there; expected what");
+        assertThat(book.words("book", "export", out("csv").toString()).err()).contains("is there already");
+        assertThat(book.words("book", "import", out("csv").toString()).err()).contains("is not empty; name a new one with --book");
+        AtTheBook other = new AtTheBook(folder.resolve("c.book"));
+        assertThat(other.words("book", "import", folder.resolve("nowhere").toString()).err()).contains("is not there; expected what");
         Files.delete(out("csv").resolve("reading.csv"));
-        assertThat(other.type("book", "import", out("csv").toString()).err()).contains("reading.csv is missing");
+        assertThat(other.words("book", "import", out("csv").toString()).err()).contains("reading.csv is missing");
     }
 
     @Test
@@ -73,17 +73,17 @@ class BookCommandTest {
         book.done("book", "export", out("csv").toString());
         Path events = out("csv").resolve("event.csv");
         Files.writeString(events, Files.readString(events).replaceFirst("\\n1,1,1,", "\n1,1,999999,"));
-        InBook other = new InBook(folder.resolve("c.book"));
-        Typed refused = other.type("book", "import", out("csv").toString());
+        AtTheBook other = new AtTheBook(folder.resolve("c.book"));
+        Typed refused = other.words("book", "import", out("csv").toString());
         assertThat(refused.status()).isEqualTo(Main.BAD_INPUT);
         assertThat(refused.err()).contains("what was read does not fit together");
         assertThat(other.done("player", "list").out()).contains("No players yet");
         Files.writeString(events, "id,entry_id\n1\n");
-        assertThat(other.type("book", "import", out("csv").toString()).err()).contains("event.csv line 2: has 1 cells; expected 2");
+        assertThat(other.words("book", "import", out("csv").toString()).err()).contains("event.csv line 2: has 1 cells; expected 2");
         Files.writeString(folder.resolve("bad.json"), "{\"format\": \"something else\"}");
-        assertThat(other.type("book", "import", folder.resolve("bad.json").toString()).err()).contains("is no exported book");
+        assertThat(other.words("book", "import", folder.resolve("bad.json").toString()).err()).contains("is no exported book");
         Files.writeString(folder.resolve("bad2.json"), "{\n\"format\": ");
-        assertThat(other.type("book", "import", folder.resolve("bad2.json").toString()).err()).contains("is no JSON: line 2");
+        assertThat(other.words("book", "import", folder.resolve("bad2.json").toString()).err()).contains("is no JSON: line 2");
     }
 
     @Test
@@ -92,10 +92,10 @@ class BookCommandTest {
         for (String asked : List.of("match --club HARKWELL-DR --keep head", "change --club WEXCOMBE-7I loft=-1",
             "shafts --club TOLVER-DR --head H-014")) {
             Typed files = Typed.on(out("stock"), asked + " --json");
-            Typed kept = book.type((asked + " --json").split(" "));
+            Typed kept = book.words((asked + " --json").split(" "));
             assertThat(files.out()).as(asked).isEqualTo(kept.out());
         }
-        assertThat(book.type("stock", "export", out("stock").toString()).err()).contains("is there already");
+        assertThat(book.words("stock", "export", out("stock").toString()).err()).contains("is there already");
     }
 
     @Test
@@ -106,8 +106,8 @@ class BookCommandTest {
         assertThat(book.done("stock", "show", "H-110").out()).contains("retired");
         assertThat(book.done("book", "restore", copy.toString()).out()).contains("The one before is kept as");
         assertThat(book.done("stock", "show", "H-110").out()).contains("promised to job 1");
-        assertThat(book.type("book", "backup", copy.toString()).err()).contains("is there already");
-        assertThat(book.type("book", "restore", Typed.STOCK + "/heads.csv").status()).isEqualTo(Main.BAD_INPUT);
+        assertThat(book.words("book", "backup", copy.toString()).err()).contains("is there already");
+        assertThat(book.words("book", "restore", Typed.STOCK + "/heads.csv").status()).isEqualTo(Main.BAD_INPUT);
         assertThat(book.done("stock", "show", "H-110").out()).contains("promised to job 1");
     }
 

@@ -20,11 +20,11 @@ class GaugeCommandTest {
 
     @TempDir
     private Path folder;
-    private InBook book;
+    private AtTheBook book;
 
     @BeforeEach
     void readTwoIronsOnTwoGauges() {
-        book = new InBook(folder.resolve("gauges.book"));
+        book = new AtTheBook(folder.resolve("gauges.book"));
         for (String tag : new String[] {"I-7", "I-8"}) {
             book.done("club", "add", tag, "--player", "N. Oakes", "--category", "iron", "--number", tag.substring(2), "--hand", "right");
         }
@@ -79,7 +79,7 @@ class GaugeCommandTest {
     }
 
     private double loftOfTheStock() throws Exception {
-        return Workshop.of(OpenBook.open(Optional.of(book.file()), Optional.empty()), Optional.empty(), true).club("I-7").newest()
+        return Workshop.of(OpenBook.open(Optional.of(book.book()), Optional.empty()), Optional.empty(), true).club("I-7").newest()
             .angles().orElseThrow().loftDeg().orElseThrow().value();
     }
 
@@ -99,7 +99,7 @@ class GaugeCommandTest {
     void readingsBeforeAndAfterABendAreNotHeldTogether() {
         book.done("club", "record", "I-7", "loft=36.0", "--gauge", "new", "--head", "H-1");
         book.done("club", "record", "I-7", "loft=36.0", "--gauge", "new", "--head", "H-2");
-        Typed check = book.type("gauge", "check", "new");
+        Typed check = book.words("gauge", "check", "new");
         assertThat(check.out()).contains("too few repeat readings");
         assertThat(check.out()).as("another head is another club to a gauge").contains("reads");
     }
@@ -107,12 +107,12 @@ class GaugeCommandTest {
     @Test
     void aGaugeWithTooFewReadingsSaysSo() {
         book.done("club", "record", "I-7", "lie=62", "--gauge", "new");
-        Typed check = book.type("gauge", "check", "new");
+        Typed check = book.words("gauge", "check", "new");
         assertThat(check.status()).isEqualTo(Main.NOTHING_SUITABLE);
         assertThat(check.out()).contains("too few repeat readings of lie on new to say");
-        assertThat(book.type("gauge", "check", "new", "--accept").err()).contains("nothing of new can be accepted");
-        assertThat(book.type("gauge", "check", "none").err()).contains("no gauge is called none in the book");
-        assertThat(book.type("gauge", "add", "x", "--kind", "thermometer").err()).contains("expected loft-and-lie, face, scale");
+        assertThat(book.words("gauge", "check", "new", "--accept").err()).contains("nothing of new can be accepted");
+        assertThat(book.words("gauge", "check", "none").err()).contains("no gauge is called none in the book");
+        assertThat(book.words("gauge", "add", "x", "--kind", "thermometer").err()).contains("expected loft-and-lie, face, scale");
     }
 
     @Test

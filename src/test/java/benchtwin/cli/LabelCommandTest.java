@@ -52,10 +52,10 @@ class LabelCommandTest {
 
     @Test
     void whatIsPutDownAsPrintedIsNewNoMore() throws IOException {
-        InBook book = InBook.withSamples(folder);
+        AtTheBook book = AtTheBook.imported(folder);
         String file = out().toString();
         assertThat(book.done("label", "H-014", "OAKES-DR", "--mark", "--out", file).out()).contains("put down as printed");
-        assertThat(book.type("label", "H-014", "--new", "--out", file).status()).isEqualTo(Main.NOTHING_SUITABLE);
+        assertThat(book.words("label", "H-014", "--new", "--out", file).status()).isEqualTo(Main.NOTHING_SUITABLE);
         Typed left = book.done("label", "--kind", "head,club", "--new", "--json", "--out", file);
         JsonNode of = new ObjectMapper().readTree(left.out()).get("of");
         assertThat(of.toString()).contains("\"head:H-015\"").doesNotContain("\"head:H-014\"", "\"club:OAKES-DR\"");
@@ -65,7 +65,7 @@ class LabelCommandTest {
         book.done("stock", "export", export.toString());
         assertThat(Typed.on(export, "label H-014 --out " + file).status()).as("what is exported can be read again").isEqualTo(Main.DONE);
         book.done("stock", "import", export.toString());
-        assertThat(book.type("label", "H-014", "--new", "--out", file).status()).as("still printed").isEqualTo(Main.NOTHING_SUITABLE);
+        assertThat(book.words("label", "H-014", "--new", "--out", file).status()).as("still printed").isEqualTo(Main.NOTHING_SUITABLE);
     }
 
     @ParameterizedTest

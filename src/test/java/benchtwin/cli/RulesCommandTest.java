@@ -152,9 +152,9 @@ class RulesCommandTest {
 
     @Test
     void theBookAnswersAsTheFilesDo() {
-        InBook book = InBook.withSamples(folder);
+        AtTheBook book = AtTheBook.imported(folder);
         for (String asked : List.of("OAKES-DR", "QUILLBY-PT", "DUNMARSH-4H")) {
-            assertThat(book.type("rules", asked, "--json").json().path("clubs")).as(asked)
+            assertThat(book.words("rules", asked, "--json").json().path("clubs")).as(asked)
                 .isEqualTo(Typed.line("rules " + asked + " --json").json().path("clubs"));
         }
         assertThat(book.done("rules", "--player", "J. Quillby").out()).contains("14 clubs in play");
