@@ -2,7 +2,9 @@ package benchtwin.web;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.OpenBook;
+import benchtwin.bench.StockViews;
 import benchtwin.samples.PastWorkshop;
+import benchtwin.samples.SeasonBook;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
@@ -23,21 +25,34 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 
 /**
  * Clients that ask one page after the other, on the loopback address, of pages started here: how long each takes, and whether any goes
- * wrong. Takes the number of clients, the seconds, and perhaps a book's file; without one the sample workshop's. A client waits for its
+ * wrong. Takes the number of clients, the seconds, and perhaps the file of a season's book; without one the sample workshop's. A client waits for its
  * answer, as a person does, and asks again at once, as no person does. The first seconds warm up and do not count.
  */
 public final class LoadMeasure {
 
-    /** What a bench asks for, the more often the more often it stands here; a match is what it is there for. */
-    private static final List<String> PAGES = List.of("/", "/players", "/players/N.%20Oakes", "/clubs/OAKES-DR", "/stock", "/stock?q=driver&free=yes",
-        "/stock/H-110", "/find?q=H-110", "/clubs/OAKES-DR/twin", Assets.at("bench.css"));
+    /** Of the sample workshop: a club whose head cracked, and a head. */
+    private static final List<String> SAMPLES = pages("N.%20Oakes", "OAKES-DR", "H-110");
     private static final Duration WARM_UP = Duration.ofSeconds(15);
     private static final double NS_IN_MS = 1e6;
 
     private final Map<String, ConcurrentLinkedQueue<Long>> timesNs = new ConcurrentHashMap<>();
     private final ConcurrentLinkedQueue<String> wrong = new ConcurrentLinkedQueue<>();
+    private final List<String> pages;
 
-    private LoadMeasure() {
+    private LoadMeasure(List<String> pages) {
+        this.pages = pages;
+    }
+
+    /** What a bench asks for, the more often the more often it stands here; a match is what it is there for. */
+    private static List<String> pages(String player, String club, String head) {
+        return List.of("/", "/players", "/players/" + player, "/clubs/" + club, "/stock", "/stock?q=driver&free=yes", "/stock/" + head,
+            "/find?q=" + head, "/clubs/" + club + "/twin", Assets.at("bench.css"));
+    }
+
+    /** Of a season's book: the club that came most often, its player, and the first head of its stock. */
+    private static List<String> season(OpenBook book) throws BadInput {
+        String head = StockViews.list(book, new StockViews.Asked(List.of("head"), List.of(), true, false)).get(0).tag();
+        return pages("Player%20001", SeasonBook.FAVOURITE, head);
     }
 
     /** {@code LoadMeasure CLIENTS SECONDS [BOOK]}. */
@@ -48,9 +63,11 @@ public final class LoadMeasure {
         if (words.length <= 2) {
             PastWorkshop.into(file);
         }
-        try (BenchServer server = BenchServer.start(OpenBook.open(Optional.of(file), Optional.of("Jo")), 0)) {
-            new LoadMeasure().ask(server.port(), clients, WARM_UP);
-            LoadMeasure measured = new LoadMeasure();
+        OpenBook book = OpenBook.open(Optional.of(file), Optional.of("Jo"));
+        List<String> pages = words.length > 2 ? season(book) : SAMPLES;
+        try (BenchServer server = BenchServer.start(book, 0)) {
+            new LoadMeasure(pages).ask(server.port(), clients, WARM_UP);
+            LoadMeasure measured = new LoadMeasure(pages);
             measured.ask(server.port(), clients, during);
             measured.print();
         }
@@ -73,7 +90,7 @@ public final class LoadMeasure {
     private void client(int port, int first, long end) {
         HttpClient http = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
         for (int k = first; System.nanoTime() < end; k++) {
-            String page = PAGES.get(k % PAGES.size());
+            String page = pages.get(k % pages.size());
             long began = System.nanoTime();
             try {
                 HttpResponse<String> answer = http.send(HttpRequest.newBuilder(URI.create("http://localhost:%d%s".formatted(port, page))).build(),
@@ -91,7 +108,7 @@ public final class LoadMeasure {
     private void print() {
         System.out.printf(Locale.ROOT, "%-28s %8s %10s %10s %10s%n", "page", "answers", "median ms", "99 % ms", "longest ms");
         List<Long> all = new ArrayList<>();
-        for (String page : PAGES) {
+        for (String page : pages) {
             List<Long> times = List.copyOf(timesNs.getOrDefault(page, new ConcurrentLinkedQueue<>()));
             all.addAll(times);
             line(page, times);
