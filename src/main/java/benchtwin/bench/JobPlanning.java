@@ -77,6 +77,17 @@ public final class JobPlanning {
     }
 
     /**
+     * A build from a target written out: there is no old club, so all of it comes from the stock.
+     * @param option    the option chosen
+     * @param favourite the target
+     * @return what is planned
+     */
+    public static PlannedClub written(Ranked option, Favourite favourite) {
+        return new PlannedClub(favourite.name(), option, Optional.empty(), OptionalDouble.of(favourite.tapeLayers()),
+            Optional.of(favourite.reading()), Map.of(), favourite.target().wanted());
+    }
+
+    /**
      * A changed club's own parts: all it has but what is changed.
      * @param name   the club's tag
      * @param way    the way chosen

@@ -77,9 +77,20 @@ public final class MatchService {
      * @throws BadInput when the club or a part it needs is not on record
      */
     public static MatchAnswer twinOf(Workshop workshop, String club, Wish wish) throws BadInput {
+        return answer(workshop, favourite(workshop, club, wish.tolerances()), wish);
+    }
+
+    /**
+     * What a twin of a recorded club is held against.
+     * @param workshop   the stock
+     * @param club       the club's tag
+     * @param tolerances tolerances and weights
+     * @return the club with its target
+     * @throws BadInput when it is not on record, or nothing of it was read
+     */
+    public static Favourite favourite(Workshop workshop, String club, Tolerances tolerances) throws BadInput {
         try {
-            return answer(workshop,
-                FavouriteOfRecord.of(workshop.club(club), workshop.inventory(), wish.tolerances()), wish);
+            return FavouriteOfRecord.of(workshop.club(club), workshop.inventory(), tolerances);
         } catch (FavouriteOfRecord.NothingToMatch nothing) {
             throw new BadInput(nothing.getMessage());
         }
@@ -112,6 +123,15 @@ public final class MatchService {
             FrequencyCondition.BARE, written.reading(), Optional.empty(),
             new Assemblies(GripFactors.learn(workshop.inventory().shafts()).of(Optional.empty())), List.of());
         return answer(workshop, favourite, wish);
+    }
+
+    /**
+     * How the angles of a target are read where nothing is said of it.
+     * @param category of its head
+     * @return soled for a driver or a fairway wood, by the leading edge for any other
+     */
+    public static AngleReading usualReading(Category category) {
+        return category == Category.DRIVER || category == Category.FAIRWAY ? AngleReading.SOLED : AngleReading.EDGE;
     }
 
     private static MatchAnswer answer(Workshop workshop, Favourite favourite, Wish wish) throws BadInput {

@@ -120,7 +120,8 @@ final class MatchCommand implements Callable<Integer> {
         sketch.draw(job.first(answer.results()).map(HeadSketches::of), spec.commandLine().getErr());
         if (job.isAsked()) {
             job.promise(stock, JobBook.What.TWIN, Optional.ofNullable(club), answer.favourite().player(),
-                List.of(JobPlanning.twin(answer.favourite().name(), job.chosen(answer.results()), answer.favourite())),
+                List.of(club == null ? JobPlanning.written(job.chosen(answer.results()), answer.favourite())
+                    : JobPlanning.twin(answer.favourite().name(), job.chosen(answer.results()), answer.favourite())),
                 output.isJson() ? spec.commandLine().getErr() : out);
         }
         return answer.hasSuitable() ? Main.DONE : Main.NOTHING_SUITABLE;
@@ -187,9 +188,8 @@ final class MatchCommand implements Callable<Integer> {
         if (category == null || hand == null) {
             throw new BadInput("a target written out needs --category and --hand");
         }
-        boolean wood = category == Category.DRIVER || category == Category.FAIRWAY;
         return new MatchService.WrittenTarget(category, Optional.ofNullable(number), hand,
-            reading != null ? reading : wood ? AngleReading.SOLED : AngleReading.EDGE,
+            reading != null ? reading : MatchService.usualReading(category),
             QuantityList.OF_CLUBS.values("--target", target), Optional.ofNullable(shaft), Optional.ofNullable(head),
             Optional.ofNullable(grip));
     }

@@ -47,7 +47,21 @@ public record ShaftRequest(Favourite club, Head head, Inventory inventory, ShopS
      * @return frequency and length at 1, the rest below
      */
     public Tolerances weighted() {
-        return tolerances.withDefaultWeights(picking.pick() == Pick.LADDER ? LADDER_WEIGHTS : NEAREST_WEIGHTS);
+        return tolerances.withDefaultWeights(weights(picking.pick()));
+    }
+
+    /**
+     * The weight of a quantity where a job sets none.
+     * @param pick     nearest or ladder
+     * @param quantity one of the qualities
+     * @return 0 or more
+     */
+    public static double usualWeight(Pick pick, Quantity quantity) {
+        return weights(pick).getOrDefault(quantity, quantity.defaultWeight());
+    }
+
+    private static Map<Quantity, Double> weights(Pick pick) {
+        return pick == Pick.LADDER ? LADDER_WEIGHTS : NEAREST_WEIGHTS;
     }
 
     /**

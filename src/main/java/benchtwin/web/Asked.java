@@ -26,6 +26,12 @@ final class Asked {
         return this;
     }
 
+    /** All another one has. */
+    Asked with(Asked more) {
+        pairs.addAll(more.pairs);
+        return this;
+    }
+
     static Asked nothing() {
         return new Asked();
     }

@@ -4,14 +4,11 @@ import benchtwin.bench.BadInput;
 import benchtwin.bench.ChangeService;
 import benchtwin.bench.ChangeWish;
 import benchtwin.bench.OpenBook;
+import benchtwin.bench.PlayerBook;
 import benchtwin.club.AngleReading;
-import benchtwin.club.Quantity;
 import benchtwin.match.ShopSettings;
-import benchtwin.match.Tolerances;
-import benchtwin.measure.PlainNumber;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** What the page that changes a club was asked: its fields, and the wish they make. */
@@ -21,30 +18,28 @@ public final class ChangeForm {
     private static final int MOST_TOP = 20;
 
     private final String tag;
-    private final Form form;
+    private final Fields fields;
     private final ToleranceFields tolerances;
     private final Optional<ChangeService.Wish> wish;
 
     private ChangeForm(OpenBook book, Context ctx) throws BadInput {
         tag = ctx.pathParam("tag");
-        form = Form.query(ctx);
-        tolerances = ToleranceFields.of(book, tag, form, ChangeService.ASKABLE);
-        Optional<String> line = form.text("ask");
-        wish = line.isEmpty() ? Optional.empty() : Optional.of(wish(ChangeWish.typed(line.get())));
+        fields = Fields.of(ctx);
+        tolerances = ToleranceFields.of(fields, PlayerBook.tolerancesFor(book, tag), ChangeService.ASKABLE);
+        int top = fields.whole("top", "how many", USUAL_TOP, MOST_TOP);
+        Optional<AngleReading> reading = fields.at("reading", Optional.empty(), form -> form.choice("reading", "reading",
+            AngleReading.values()));
+        ShopSettings shop = ShopFields.of(fields);
+        Optional<ChangeWish> asked = fields.at("ask", Optional.empty(), form -> {
+            Optional<String> line = form.text("ask");
+            return line.isEmpty() ? Optional.empty() : Optional.of(ChangeWish.typed(line.get()));
+        });
+        wish = asked.map(one -> new ChangeService.Wish(one.amounts(), one.gripTag(), one.gripMass(), reading, isTicked("otherModels"), top,
+            tolerances.all(), shop));
     }
 
     static ChangeForm of(OpenBook book, Context ctx) throws BadInput {
         return new ChangeForm(book, ctx);
-    }
-
-    private ChangeService.Wish wish(ChangeWish asked) throws BadInput {
-        double top = form.number("top", "how many").orElse((double) USUAL_TOP);
-        if (!(top >= 1 && top <= MOST_TOP && top == Math.rint(top))) {
-            throw new BadInput("how many: expected 1 to %d".formatted(MOST_TOP));
-        }
-        return new ChangeService.Wish(asked.amounts(), asked.gripTag(), asked.gripMass(),
-            form.choice("reading", "reading", AngleReading.values()), form.isTicked("otherModels"), (int) top,
-            new Tolerances(tolerances.all(), Map.of()), ShopSettings.DEFAULT);
     }
 
     /** Empty as long as nothing was typed. */
@@ -52,9 +47,40 @@ public final class ChangeForm {
         return wish;
     }
 
+    /** The job that is planned, where one was taken on before. */
+    Optional<String> job() {
+        return fields.form().text("job");
+    }
+
     /** All of it, for addresses. */
     Asked asked() {
-        return Asked.of(form, List.of("ask", "reading", "otherModels", "top")).with(tolerances.typed());
+        return Asked.of(fields.form(), List.of("ask", "reading", "otherModels", "top", "job")).with(Asked.of(fields.form(), ShopFields.NAMES))
+            .with(tolerances.typed());
+    }
+
+    /**
+     * What was typed, and what is wrong with it.
+     * @return the fields
+     */
+    public Fields fields() {
+        return fields;
+    }
+
+    /**
+     * Whether any of some fields cannot be read.
+     * @param beginnings what the fields' names begin with
+     * @return true where a message stands beside one
+     */
+    public boolean isWrong(List<String> beginnings) {
+        return fields.isWrong(beginnings);
+    }
+
+    /**
+     * The tolerances and weights.
+     * @return as typed
+     */
+    public ToleranceFields tolerances() {
+        return tolerances;
     }
 
     /**
@@ -71,7 +97,7 @@ public final class ChangeForm {
      * @return empty when it was not filled in
      */
     public String text(String name) {
-        return form.text(name).orElse("");
+        return fields.text(name);
     }
 
     /**
@@ -80,15 +106,6 @@ public final class ChangeForm {
      * @return true when it is
      */
     public boolean isTicked(String name) {
-        return form.isTicked(name);
-    }
-
-    /**
-     * The tolerance of a quantity, as its field shows it.
-     * @param quantity which
-     * @return what the player prefers or was typed; empty for the usual one
-     */
-    public String tolerance(Quantity quantity) {
-        return Optional.ofNullable(tolerances.all().get(quantity)).map(PlainNumber::text).orElse("");
+        return fields.isTicked(name);
     }
 }

@@ -17,9 +17,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Change something about a club: every way to get it, all that moves along, and one of them made a job. */
 final class ChangePages implements Routes {
+
+    private static final int BAD_REQUEST = 400;
 
     private final Site site;
     private final Explained explained;
@@ -41,7 +44,10 @@ final class ChangePages implements Routes {
     }
 
     private ChangeService.Answer answer(ChangeForm asked, Optional<Duration> patience) throws BadInput {
-        Workshop workshop = site.stock(true, patience);
+        if (asked.fields().isWrong()) {
+            throw new BadInput(asked.fields().messages());
+        }
+        Workshop workshop = site.stock(asked.job(), true, patience);
         ChangeService.Wish wish = asked.wish().orElseThrow(() -> new BadInput("nothing is asked for yet"));
         return Waiting.answer(answers, patience, workshop, List.of(asked.tag(), wish), () -> ChangeService.ways(workshop, asked.tag(), wish));
     }
@@ -56,14 +62,22 @@ final class ChangePages implements Routes {
         part.put("asked", asked);
         part.put("messages", messages);
         part.put("token", ctx.attribute(Site.TOKEN));
-        if (asked.wish().isPresent()) {
-            ChangeService.Answer answer = answer(asked, site.patience(messages));
-            part.put("answer", answer);
-            part.put("views", answer.change().ways().stream().map(way -> ChangeView.of(answer.change(), way, asked)).toList());
-            part.put("cautions", Cautions.of(answer.change()));
+        Optional<Duration> patience = site.patience(asked.job(), messages);
+        site.stock(Optional.empty(), true, patience).club(asked.tag());
+        if (asked.wish().isPresent() || asked.fields().isWrong()) {
+            try {
+                ChangeService.Answer answer = answer(asked, patience);
+                part.put("answer", answer);
+                part.put("views", answer.change().ways().stream().map(way -> ChangeView.of(answer.change(), way, asked)).toList());
+                part.put("cautions", Cautions.of(answer.change()));
+            } catch (BadInput cannot) {
+                ctx.status(BAD_REQUEST);
+                part.put("messages", Stream.concat(messages.stream(), cannot.messages().stream().map(OfFields::said)).toList());
+            }
         }
         if (Site.wantsPart(ctx)) {
             ctx.header("HX-Push-Url", asked.asked().at(path(asked)));
+            part.put("swapped", true);
             site.part(ctx, "changeWays", part);
         } else {
             part.remove("token");
@@ -82,7 +96,8 @@ final class ChangePages implements Routes {
     private void promise(Context ctx) throws BadInput {
         ChangeForm asked = ChangeForm.of(site.book(), ctx);
         ChangeAnswer change = answer(asked, Waiting.FOR_EVER).change();
-        choice.make(ctx, JobBook.What.CHANGE, asked.tag(), change.ways(), Way::option, way -> JobPlanning.changed(asked.tag(), way, change),
+        choice.make(ctx, new Choice.About(JobBook.What.CHANGE, Optional.of(asked.tag()), asked.job()), change.ways(), Way::option,
+            way -> JobPlanning.changed(asked.tag(), way, change),
             messages -> show(ctx, messages));
     }
 }

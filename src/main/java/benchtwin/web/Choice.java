@@ -35,16 +35,24 @@ final class Choice {
     }
 
     /**
+     * What a job is about.
+     * @param what   what it makes
+     * @param club   the club; empty where it is for a player whom the form names
+     * @param number a job that was taken on before and has no plan yet
+     */
+    record About(JobBook.What what, Optional<String> club, Optional<String> number) {
+    }
+
+    /**
      * Makes it a job.
      * @param ctx     the request, whose form names the option
-     * @param what    what the job makes
-     * @param club    the club
+     * @param about   what the job is about
      * @param options what can be chosen now
      * @param option  the option behind each
      * @param planned what is planned
      * @param again   shows the page again
      */
-    <T> void make(Context ctx, JobBook.What what, String club, List<T> options, Function<T, Ranked> option, Planned<T> planned, Again again)
+    <T> void make(Context ctx, About about, List<T> options, Function<T, Ranked> option, Planned<T> planned, Again again)
         throws BadInput {
         Form form = Form.posted(ctx);
         Optional<T> chosen = OptionKey.find(options, option, form.need("option", "the option"));
@@ -53,8 +61,10 @@ final class Choice {
             return;
         }
         try {
-            String number = JobPlanning.promise(site.book(), new JobPlanning.For(Optional.empty(), new JobBook.Order(what, Optional.empty(),
-                Optional.of(club), form.text("due").map(due -> due.replace('T', ' ')), "")), List.of(planned.of(chosen.get())));
+            Optional<String> player = about.club().isPresent() ? Optional.empty()
+                : Optional.of(form.need("player", "for whom it is made: the player's name"));
+            String number = JobPlanning.promise(site.book(), new JobPlanning.For(about.number(), new JobBook.Order(about.what(), player,
+                about.club(), form.text("due").map(due -> due.replace('T', ' ')), "")), List.of(planned.of(chosen.get())));
             ctx.redirect("/jobs/" + number);
         } catch (BadInput taken) {
             refuse(ctx, again, taken.messages());

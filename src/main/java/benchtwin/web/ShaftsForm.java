@@ -2,16 +2,14 @@ package benchtwin.web;
 
 import benchtwin.bench.BadInput;
 import benchtwin.bench.OpenBook;
+import benchtwin.bench.PlayerBook;
 import benchtwin.bench.QuantityList;
 import benchtwin.bench.ShaftsService;
 import benchtwin.club.Quantity;
 import benchtwin.club.ShaftMaterial;
 import benchtwin.match.Pick;
 import benchtwin.match.ShaftRequest;
-import benchtwin.match.ShopSettings;
-import benchtwin.match.Tolerances;
 import benchtwin.measure.LengthText;
-import benchtwin.measure.PlainNumber;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -32,82 +30,130 @@ public final class ShaftsForm {
     private static final double MOST_STEP_CPM = 50;
     private static final double LEAST_CLAMP_MM = 50;
     private static final double MOST_CLAMP_MM = 300;
+    private static final double LEAST_ADDED_G = -30;
+    private static final double MOST_ADDED_G = 60;
+
+    private static final List<String> NAMES = List.of("head", "grip", "pick", "top", "perModel", "step", "rungs", "clamp", "overGrip",
+        "headAdded", "material", "sameModel", "assumeClamp", "job");
 
     private final String tag;
-    private final Form form;
+    private final Fields fields;
     private final ToleranceFields tolerances;
     private final ShaftsService.Wish wish;
 
     private ShaftsForm(OpenBook book, Context ctx) throws BadInput {
         tag = ctx.pathParam("tag");
-        form = Form.query(ctx);
-        tolerances = ToleranceFields.of(book, tag, form, ShaftRequest.QUALITIES);
-        ShaftRequest.Picking picking = new ShaftRequest.Picking(form.choice("pick", "pick", Pick.values()).orElse(Pick.NEAREST),
-            whole("top", "how many", USUAL_TOP, MOST_TOP), MOST_TOP, step(), whole("rungs", "rungs", USUAL_RUNGS, MOST_RUNGS));
-        Map<Quantity, Double> written = written();
-        OptionalDouble clampMm = clampMm("clamp", "clamp");
-        boolean overGrip = form.isTicked("overGrip");
-        if ((clampMm.isPresent() || overGrip) && !written.containsKey(Quantity.FREQUENCY)) {
-            throw new BadInput("clamp and over the grip say how a frequency written out is read: write one, or leave them empty");
+        fields = Fields.of(ctx);
+        tolerances = ToleranceFields.of(fields, PlayerBook.tolerancesFor(book, tag), ShaftRequest.QUALITIES);
+        ShaftRequest.Picking picking = new ShaftRequest.Picking(fields.at("pick", Pick.NEAREST, form -> form.choice("pick", "pick",
+            Pick.values()).orElse(Pick.NEAREST)), fields.whole("top", "how many", USUAL_TOP, MOST_TOP),
+            fields.whole("perModel", "of one model", MOST_TOP, MOST_TOP), step(), fields.whole("rungs", "rungs", USUAL_RUNGS, MOST_RUNGS));
+        Map<Quantity, Double> written = new EnumMap<>(Quantity.class);
+        for (Quantity quantity : ShaftRequest.QUALITIES) {
+            written.putAll(fields.at(TARGET + quantity.word(), Map.<Quantity, Double>of(), form -> written(form, quantity)));
         }
-        wish = new ShaftsService.Wish(Optional.of(tag), form.text("head"), form.text("grip"), written, clampMm, overGrip, OptionalDouble.empty(),
-            form.choice("material", "material", ShaftMaterial.values()), form.isTicked("sameModel"), clampMm("assumeClamp", "clamp assumed"),
-            picking, new Tolerances(tolerances.all(), Map.of()), ShopSettings.DEFAULT);
+        OptionalDouble clampMm = clampMm("clamp", "clamp");
+        boolean overGrip = isTicked("overGrip");
+        if ((clampMm.isPresent() || overGrip) && !written.containsKey(Quantity.FREQUENCY)) {
+            fields.refuse("clamp", "clamp and over the grip say how a frequency written out is read: write one, or leave them empty");
+        }
+        wish = new ShaftsService.Wish(Optional.of(tag), fields.form().text("head"), fields.form().text("grip"), written, clampMm, overGrip,
+            headAdded(), fields.at("material", Optional.empty(), form -> form.choice("material", "material", ShaftMaterial.values())),
+            isTicked("sameModel"), clampMm("assumeClamp", "clamp assumed"), picking, tolerances.all(), ShopFields.of(fields));
     }
 
     static ShaftsForm of(OpenBook book, Context ctx) throws BadInput {
         return new ShaftsForm(book, ctx);
     }
 
-    private int whole(String name, String called, int usual, int most) throws BadInput {
-        double value = form.number(name, called).orElse((double) usual);
-        if (!(value >= 1 && value <= most && value == Math.rint(value))) {
-            throw new BadInput("%s: expected 1 to %d".formatted(called, most));
-        }
-        return (int) value;
-    }
-
-    private double step() throws BadInput {
-        double step = form.number("step", "step").orElse(USUAL_STEP_CPM);
-        if (!(step > 0 && step <= MOST_STEP_CPM)) {
-            throw new BadInput("step: expected cpm above 0, at most 50");
-        }
-        return step;
-    }
-
-    private OptionalDouble clampMm(String name, String called) throws BadInput {
-        Optional<String> typed = form.text(name);
-        if (typed.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        OptionalDouble mm = LengthText.parseMm(typed.get());
-        if (mm.isEmpty() || !(mm.getAsDouble() >= LEAST_CLAMP_MM && mm.getAsDouble() <= MOST_CLAMP_MM)) {
-            throw new BadInput("%s: \"%s\" is not a clamp from 2 to 12 in".formatted(called, typed.get()));
-        }
-        return mm;
-    }
-
-    private Map<Quantity, Double> written() throws BadInput {
-        Map<Quantity, Double> written = new EnumMap<>(Quantity.class);
-        for (Quantity quantity : ShaftRequest.QUALITIES) {
-            Optional<String> typed = form.text(TARGET + quantity.word());
-            if (typed.isPresent()) {
-                written.putAll(QuantityList.OF_SHAFTS.values("the target", quantity.word() + "=" + typed.get().replace(',', '.')));
+    private double step() {
+        return fields.at("step", USUAL_STEP_CPM, form -> {
+            double step = form.number("step", "step").orElse(USUAL_STEP_CPM);
+            if (!(step > 0 && step <= MOST_STEP_CPM)) {
+                throw new BadInput("step: expected cpm above 0, at most 50");
             }
-        }
-        return written;
+            return step;
+        });
+    }
+
+    private OptionalDouble headAdded() {
+        return fields.at("headAdded", OptionalDouble.empty(), form -> {
+            Optional<Double> added = form.number("headAdded", "added to the head");
+            if (added.isPresent() && !(added.get() >= LEAST_ADDED_G && added.get() <= MOST_ADDED_G)) {
+                throw new BadInput("added to the head: expected grams from -30 to 60");
+            }
+            return added.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        });
+    }
+
+    private OptionalDouble clampMm(String name, String called) {
+        return fields.at(name, OptionalDouble.empty(), form -> {
+            Optional<String> typed = form.text(name);
+            if (typed.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            OptionalDouble mm = LengthText.parseMm(typed.get());
+            if (mm.isEmpty() || !(mm.getAsDouble() >= LEAST_CLAMP_MM && mm.getAsDouble() <= MOST_CLAMP_MM)) {
+                throw new BadInput("%s: \"%s\" is not a clamp from 2 to 12 in".formatted(called, typed.get()));
+            }
+            return mm;
+        });
+    }
+
+    private static Map<Quantity, Double> written(Form form, Quantity quantity) throws BadInput {
+        Optional<String> typed = form.text(TARGET + quantity.word());
+        return typed.isEmpty() ? Map.of() : QuantityList.OF_SHAFTS.values("the target", quantity.word() + "=" + typed.get().replace(',', '.'));
     }
 
     ShaftsService.Wish wish() {
         return wish;
     }
 
+    /** The job that is planned, where one was taken on before. */
+    Optional<String> job() {
+        return fields.form().text("job");
+    }
+
     /** All of it, for addresses. */
     Asked asked() {
-        List<String> names = new ArrayList<>(List.of("head", "grip", "pick", "top", "step", "rungs"));
+        List<String> names = new ArrayList<>(NAMES);
         ShaftRequest.QUALITIES.forEach(quantity -> names.add(TARGET + quantity.word()));
-        names.addAll(List.of("clamp", "overGrip", "material", "sameModel", "assumeClamp"));
-        return Asked.of(form, names).with(tolerances.typed());
+        names.addAll(ShopFields.NAMES);
+        return Asked.of(fields.form(), names).with(tolerances.typed());
+    }
+
+    /**
+     * What was typed, and what is wrong with it.
+     * @return the fields
+     */
+    public Fields fields() {
+        return fields;
+    }
+
+    /**
+     * Whether any of some fields cannot be read.
+     * @param beginnings what the fields' names begin with
+     * @return true where a message stands beside one
+     */
+    public boolean isWrong(List<String> beginnings) {
+        return fields.isWrong(beginnings);
+    }
+
+    /**
+     * The tolerances and weights.
+     * @return as typed
+     */
+    public ToleranceFields tolerances() {
+        return tolerances;
+    }
+
+    /**
+     * The weight a quantity has where none is typed.
+     * @param quantity one that shafts are chosen by
+     * @return 0 or more
+     */
+    public double usualWeight(Quantity quantity) {
+        return ShaftRequest.usualWeight(wish.picking().pick(), quantity);
     }
 
     /**
@@ -124,7 +170,7 @@ public final class ShaftsForm {
      * @return empty when it was not filled in
      */
     public String text(String name) {
-        return form.text(name).orElse("");
+        return fields.text(name);
     }
 
     /**
@@ -133,7 +179,7 @@ public final class ShaftsForm {
      * @return true when it is
      */
     public boolean isTicked(String name) {
-        return form.isTicked(name);
+        return fields.isTicked(name);
     }
 
     /**
@@ -150,14 +196,5 @@ public final class ShaftsForm {
      */
     public boolean isLadder() {
         return wish.picking().pick() == Pick.LADDER;
-    }
-
-    /**
-     * The tolerance of a quantity, as its field shows it.
-     * @param quantity which
-     * @return what the player prefers or was typed; empty for the usual one
-     */
-    public String tolerance(Quantity quantity) {
-        return Optional.ofNullable(tolerances.all().get(quantity)).map(PlainNumber::text).orElse("");
     }
 }

@@ -29,6 +29,9 @@ import java.util.stream.Stream;
 /** Choose shafts from the drawer for a club's stiffness, the nearest or a ladder, and make one of them a job. */
 final class ShaftsPages implements Routes {
 
+    private static final int OK = 200;
+    private static final int BAD_REQUEST = 400;
+
     private final Site site;
     private final Explained explained;
     private final Choice choice;
@@ -50,7 +53,10 @@ final class ShaftsPages implements Routes {
     }
 
     private ShaftAnswer answer(ShaftsForm asked, Optional<Duration> patience) throws BadInput {
-        Workshop workshop = site.stock(false, patience);
+        if (asked.fields().isWrong()) {
+            throw new BadInput(asked.fields().messages());
+        }
+        Workshop workshop = site.stock(asked.job(), false, patience);
         return Waiting.answer(answers, patience, workshop, asked.wish(), () -> ShaftsService.choose(workshop, asked.wish()));
     }
 
@@ -64,21 +70,22 @@ final class ShaftsPages implements Routes {
         part.put("asked", asked);
         part.put("messages", messages);
         part.put("token", ctx.attribute(Site.TOKEN));
+        Optional<Duration> patience = site.patience(asked.job(), messages);
+        site.stock(Optional.empty(), false, patience).club(asked.tag());
         try {
-            ShaftAnswer answer = answer(asked, site.patience(messages));
+            ShaftAnswer answer = answer(asked, patience);
             part.put("answer", answer);
             part.put("views", answer.picks().stream().map(pick -> ShaftView.of(answer, pick, asked)).toList());
             part.put("cautions", Cautions.of(answer));
             part.put("picture", asked.asked().at(path(asked) + "/picture"));
         } catch (BadInput cannot) {
-            if (!messages.isEmpty() || Site.wantsPart(ctx) || !asked.asked().query().isEmpty()) {
-                throw cannot;
-            }
-            // the club's own head may be the one that broke: the form is shown, so that another can be named
-            part.put("messages", cannot.messages());
+            // where nothing was asked yet, the club's own head may be the one that broke: another can be named
+            ctx.status(asked.asked().query().isEmpty() ? OK : BAD_REQUEST);
+            part.put("messages", Stream.concat(messages.stream(), cannot.messages().stream().map(OfFields::said)).toList());
         }
         if (Site.wantsPart(ctx)) {
             ctx.header("HX-Push-Url", asked.asked().at(path(asked)));
+            part.put("swapped", true);
             site.part(ctx, "shaftsRanking", part);
         } else {
             part.remove("token");
@@ -125,7 +132,8 @@ final class ShaftsPages implements Routes {
     private void promise(Context ctx) throws BadInput {
         ShaftsForm asked = ShaftsForm.of(site.book(), ctx);
         ShaftAnswer answer = answer(asked, Waiting.FOR_EVER);
-        choice.make(ctx, JobBook.What.CHANGE, asked.tag(), answer.picks(), ShaftPick::option, pick -> JobPlanning.reshafted(pick, answer),
+        choice.make(ctx, new Choice.About(JobBook.What.CHANGE, Optional.of(asked.tag()), asked.job()), answer.picks(), ShaftPick::option,
+            pick -> JobPlanning.reshafted(pick, answer),
             messages -> show(ctx, messages));
     }
 

@@ -51,9 +51,12 @@ final class Site {
         this.patience = Optional.of(patience);
     }
 
-    /** How long a page waits for its answer: where it has something to say of what was sent, for ever, or that would be lost. */
-    Optional<Duration> patience(List<String> messages) {
-        return messages.isEmpty() ? patience : Waiting.FOR_EVER;
+    /**
+     * How long a page waits for its answer: where it has something to say of what was sent, for ever, or that would be lost; and where a
+     * job is planned, as the stock is read for that alone and no answer is kept of it.
+     */
+    Optional<Duration> patience(Optional<String> job, List<String> messages) {
+        return messages.isEmpty() && job.isEmpty() ? patience : Waiting.FOR_EVER;
     }
 
     OpenBook book() {
@@ -93,13 +96,14 @@ final class Site {
     }
 
     /**
-     * The stock for a page that has the patience to wait for its answer.
-     * @param asFound  whether clubs are taken as they measure now
+     * The stock a question is about, for a page that has the patience to wait for its answer.
+     * @param job      a job that was taken on before and is planned: what is promised to it is free for it; empty for none
+     * @param asFound  whether clubs are taken as they measure now, not as they should
      * @param patience how long to wait for the first reading of it; for ever when empty
      */
-    Workshop stock(boolean asFound, Optional<Duration> patience) throws BadInput {
+    Workshop stock(Optional<String> job, boolean asFound, Optional<Duration> patience) throws BadInput {
         Waiting.until(read, patience);
-        return stock.of(book, asFound);
+        return job.isEmpty() ? stock.of(book, asFound) : Workshop.of(book, job, asFound);
     }
 
     /** The parts in short. */

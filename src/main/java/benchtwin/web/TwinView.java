@@ -32,9 +32,10 @@ final class TwinView {
         List<String> lines = new ArrayList<>();
         OptionWords.defaults(option).ifPresent(lines::add);
         OptionWords.tie(option).ifPresent(lines::add);
-        NumberTable numbers = new NumberTable(otherHead ? List.of("Old club", "Head now") : List.of("Old club"), "Twin", "Off by", rows);
+        String old = asked.club().isPresent() ? "Old club" : "Wanted";
+        NumberTable numbers = new NumberTable(otherHead ? List.of(old, "Head now") : List.of(old), "Twin", "Off by", rows);
         return new OptionView("option-" + option.rank(), OptionKey.of(option), option, OptionWords.name(answer.keep(), option),
-            OptionWords.place(answer.keep(), option), lines, numbers, "/clubs/" + FindPages.encoded(asked.tag()) + "/twin", asked.query());
+            OptionWords.place(answer.keep(), option), lines, numbers, asked.path(), asked.query());
     }
 
     /** One quantity of an option held against what is wanted. */

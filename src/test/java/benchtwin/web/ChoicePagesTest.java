@@ -3,13 +3,12 @@ package benchtwin.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.bench.JobBook;
-import benchtwin.club.Quantity;
-import benchtwin.club.QuantityText;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -31,53 +30,32 @@ class ChoicePagesTest {
 
     private final Caller visitor = Caller.here(PAGES);
 
-    private static JsonNode json(String... words) throws Exception {
-        return CommandLine.json(PAGES, words);
-    }
-
-    /** What a page shows of its options' outcomes, option by option, in the order of the page. */
-    private static List<String> shown(String page) {
-        List<String> numbers = new ArrayList<>();
-        Matcher cell = Pattern.compile("class=\"n big\"><a [^>]*>([^<]+)</a>").matcher(page);
-        while (cell.find()) {
-            numbers.add(cell.group(1));
-        }
-        return numbers;
-    }
-
-    private static List<String> predicted(JsonNode option, JsonNode target) {
-        List<String> numbers = new ArrayList<>();
-        for (Quantity quantity : Quantity.values()) {
-            if (target.has(quantity.jsonName()) && option.get("predicted").has(quantity.jsonName())) {
-                numbers.add(QuantityText.value(quantity, option.get("predicted").get(quantity.jsonName()).asDouble()));
-            }
-        }
-        return numbers;
-    }
-
     @ParameterizedTest
     @CsvSource({"twin, match --club OAKES-DR", "twin?keep=none, match --club OAKES-DR --keep none",
         "twin?otherModels=yes&tol-lie=0.1, match --club OAKES-DR --other-models --tolerance lie=0.1",
         "twin?read:H-014:loft=9.3&read:H-014:lie=58.4, 'match --club OAKES-DR --readings H-014:loft=9.3,lie=58.4'",
         "twin?without=H-110, match --club OAKES-DR --without H-110",
+        "twin?weight-lie=9&weight-total-mass=0, 'match --club OAKES-DR --weight lie=9,total-mass=0'",
+        "twin?lengthStep=1/16&cure=30, match --club OAKES-DR --length-step 1/16 --cure-minutes 30",
+        "shafts?head=H-014&weight-torque=8&perModel=1&headAdded=4, 'shafts --club OAKES-DR --head H-014 --weight torque=8 --top 6 --per-model 1 --head-added 4'",
         "shafts?head=H-014&top=4, shafts --club OAKES-DR --head H-014 --top 4",
         "shafts?head=H-014&pick=ladder&step=2&rungs=3, shafts --club OAKES-DR --head H-014 --pick ladder --step 2 --rungs 3"})
     void thePageShowsTheNumbersOfTheCommandLine(String page, String command) throws Exception {
-        JsonNode answer = json(command.split(" "));
+        JsonNode answer = CommandLine.json(PAGES, command.split(" "));
         List<String> expected = new ArrayList<>();
         JsonNode options = answer.has("results") ? answer.get("results") : answer.get("picks");
-        options.forEach(option -> expected.addAll(predicted(option, answer.get("target"))));
+        options.forEach(option -> expected.addAll(CommandLine.predicted(option, answer.get("target"))));
         assertThat(expected).isNotEmpty();
-        assertThat(shown(visitor.get("/clubs/OAKES-DR/" + page).body())).isEqualTo(expected);
+        assertThat(CommandLine.shown(visitor.get("/clubs/OAKES-DR/" + page).body())).isEqualTo(expected);
     }
 
     @Test
     void aChangeShowsTheNumbersOfTheCommandLine() throws Exception {
-        JsonNode answer = json("change", "--club", "SANDROW-DR", "loft=+0.5");
+        JsonNode answer = CommandLine.json(PAGES, "change", "--club", "SANDROW-DR", "loft=+0.5");
         String page = visitor.get("/clubs/SANDROW-DR/change?ask=loft+%2B0.5").body();
         assertThat(answer.get("ways")).isNotEmpty();
         for (JsonNode way : answer.get("ways")) {
-            assertThat(shown(page)).containsSubsequence(predicted(way, answer.get("target")));
+            assertThat(CommandLine.shown(page)).containsSubsequence(CommandLine.predicted(way, answer.get("target")));
         }
     }
 
@@ -148,6 +126,12 @@ class ChoicePagesTest {
     @CsvSource(delimiter = '|', textBlock = """
         /clubs/OAKES-DR/twin?tol-loft=x            | tolerance of loft: "x" is not a number
         /clubs/OAKES-DR/twin?tol-loft=0            | a tolerance of 0 for loft is not above 0
+        /clubs/OAKES-DR/twin?weight-lie=much       | weight of lie: "much" is not a number
+        /clubs/OAKES-DR/twin?weight-lie=-1         | a weight of -1 for lie is below 0
+        /clubs/OAKES-DR/twin?lengthStep=0          | least butt cut "0": expected a length from 0.1 mm to 1 in
+        /clubs/OAKES-DR/shafts?head=H-014&weight-torque=x | weight of torque: "x" is not a number
+        /clubs/OAKES-DR/shafts?head=H-014&headAdded=99 | added to the head: expected grams from -30 to 60
+        /clubs/SANDROW-DR/change?ask=loft+1&weight-lie=x | weight of lie: "x" is not a number
         /clubs/OAKES-DR/twin?keep=both             | keep: "both"; expected one of shaft, head, none
         /clubs/OAKES-DR/twin?top=99                | how many: expected 1 to 20
         /clubs/OAKES-DR/twin?due=2020-01-01T10:00  | 2020-01-01 10:00 is over
@@ -179,5 +163,55 @@ class ChoicePagesTest {
         HttpResponse<String> part = visitor.part("/clubs/OAKES-DR/twin?leaveOut=H-026&tol-loft=");
         assertThat(part.headers().firstValue("HX-Push-Url")).contains("/clubs/OAKES-DR/twin?without=H-026");
         assertThat(part.body()).contains("hx-swap-oob=\"true\"").contains("1 left out by hand").doesNotContain("Numbers of H-026");
+    }
+
+    @Test
+    void weightsStandInTheAddressAndChangeTheOrder() throws Exception {
+        JsonNode usual = CommandLine.json(PAGES, "match", "--club", "OAKES-DR");
+        JsonNode weighted = CommandLine.json(PAGES, "match", "--club", "OAKES-DR", "--weight", "face=50");
+        assertThat(weighted.get("results").get(0).get("miss").asDouble()).isNotEqualTo(usual.get("results").get(0).get("miss").asDouble());
+        HttpResponse<String> part = visitor.part("/clubs/OAKES-DR/twin?tol-loft=&weight-face=50");
+        assertThat(part.headers().firstValue("HX-Push-Url")).contains("/clubs/OAKES-DR/twin?weight-face=50");
+        assertThat(part.body()).contains("Miss %.2f tol".formatted(weighted.get("results").get(0).get("miss").asDouble()));
+        assertThat(visitor.get("/clubs/OAKES-DR/twin?weight-face=50").body()).contains("name=\"weight-face\"").contains("value=\"50\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"/clubs/OAKES-DR/twin, weight-face, tol-loft", "/clubs/OAKES-DR/shafts?head=H-014, weight-torque, tol-frequency",
+        "/clubs/SANDROW-DR/change?ask=loft+1, weight-lie, tol-loft"})
+    void eachFaultStandsAtItsFieldAndNothingTypedIsLost(String path, String weight, String tolerance) throws Exception {
+        String address = path + (path.contains("?") ? "&" : "?") + weight + "=%3Cb%3Ex&" + tolerance + "=0.3.1";
+        HttpResponse<String> answer = visitor.get(address);
+        assertThat(answer.statusCode()).isEqualTo(400);
+        for (String field : List.of(weight, tolerance)) {
+            assertThat(answer.body()).containsPattern("id=\"wrong-" + field + "\"[^>]*>[^<]*is not a number");
+        }
+        assertThat(answer.body()).contains("value=\"&lt;b>x\"").contains("value=\"0.3.1\"").doesNotContain("<b>x");
+        HttpResponse<String> part = visitor.part(address);
+        assertThat(part.statusCode()).isEqualTo(400);
+        assertThat(part.body()).containsPattern("id=\"wrong-" + weight + "\" hx-swap-oob=\"true\">[^<]*is not a number");
+    }
+
+    @Test
+    void whatWasTypedAsReadIsAskedForAgain() throws Exception {
+        String page = visitor.get("/clubs/OAKES-DR/twin?read:H-014:loft=high").body();
+        assertThat(page).contains("read on H-014, loft").contains("name=\"read:H-014:loft\"").contains("value=\"high\"");
+    }
+
+    @Test
+    void aJobThatWaitsForItsPlanIsPlannedAndNoOtherIsTakenOn() throws Exception {
+        String number = JobBook.add(PAGES.book(), new JobBook.Order(JobBook.What.TWIN, Optional.empty(), Optional.of("SANDROW-DR"),
+            Optional.of("2031-06-01"), ""));
+        assertThat(visitor.get("/").body()).contains("/clubs/SANDROW-DR/twin?job=" + number);
+        int before = JobBook.list(PAGES.book(), false).size();
+        String path = "/clubs/SANDROW-DR/twin?job=" + number + "&keep=none";
+        String page = visitor.get(path).body();
+        assertThat(page).contains("to plan <a href=\"/jobs/" + number + "\">");
+        JobBook.Job job = job(choose(visitor, path, page));
+        assertThat(job.number()).isEqualTo(number);
+        assertThat(job.status()).isEqualTo("planned");
+        assertThat(job.due()).contains("2031-06-01");
+        assertThat(JobBook.list(PAGES.book(), false)).hasSize(before);
+        assertThat(visitor.get("/clubs/SANDROW-DR/twin?job=999").body()).contains("999");
     }
 }

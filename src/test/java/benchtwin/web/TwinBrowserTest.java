@@ -28,8 +28,28 @@ class TwinBrowserTest {
     @Test
     @Order(1)
     void tolerancesChangeTheRankingAtOnce() {
-        BROWSER.open("/clubs/OAKES-DR/twin").press("Tolerances").type("loft", "0.01").sees("Out of tolerance: loft");
+        BROWSER.open("/clubs/OAKES-DR/twin").press("Tolerances and weights").type("tolerance of loft", "0.01").sees("Out of tolerance: loft");
         assertThat(BROWSER.path()).contains("tol-loft=0.01");
+    }
+
+    @Test
+    @Order(1)
+    void weightsChangeTheRankingAtOnceAndABadOneIsSaidAtItsField() {
+        BROWSER.open("/clubs/OAKES-DR/twin").press("Tolerances and weights");
+        String before = BROWSER.seen(By.cssSelector("#option-1 a.how[aria-label^='Miss']")).getText();
+        BROWSER.type("weight of lie", "40");
+        BROWSER.field("weight of face").click();
+        BROWSER.patiently().until(any -> BROWSER.path().contains("weight-lie=40")
+            && !BROWSER.seen(By.cssSelector("#option-1 a.how[aria-label^='Miss']")).getText().equals(before));
+        BROWSER.type("weight of face", "much");
+        BROWSER.field("weight of lie").click();
+        BROWSER.sees("weight of face: \"much\" is not a number");
+        assertThat(BROWSER.seen(By.id("wrong-weight-face")).getText()).isEqualTo("weight of face: \"much\" is not a number");
+        Look.asItStands(BROWSER, "twin-weights");
+        BROWSER.type("weight of face", "2");
+        BROWSER.field("weight of lie").click();
+        BROWSER.sees("1. H-");
+        assertThat(BROWSER.driver().findElement(By.id("wrong-weight-face")).getText()).isEmpty();
     }
 
     @Test
