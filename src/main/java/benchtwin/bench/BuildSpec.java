@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A build written out: parts by tag and what is done to them. Everything but the three parts may be missing.
@@ -37,6 +38,24 @@ public record BuildSpec(@JsonProperty(required = true) String head, @JsonPropert
                         Double clampMm, Boolean overGrip, String reading) {
 
     private static final long MOST_BYTES = 1 << 20;
+
+    /**
+     * A club as it is put together now.
+     * @param club from the book
+     * @return the build; an empty tag where the book does not say the part
+     */
+    public static BuildSpec of(ClubViews.Club club) {
+        Double headMassG = sum(club, "tape_g", "melt_g");
+        return new BuildSpec(club.fact("head").orElse(""), club.fact("shaft").orElse(""), club.fact("grip").orElse(null),
+            club.fact("sleeve").orElse(null), club.fact("setting").orElse(null), null, null, null, null, null, null, null, headMassG, null,
+            sum(club, "tip_weight_g"), club.fact("tape_layers").map(Double::valueOf).orElse(null), null, null, null);
+    }
+
+    /** What a club carries beside its parts, g; null for nothing. */
+    private static Double sum(ClubViews.Club club, String... facts) {
+        double sum = Stream.of(facts).flatMap(fact -> club.fact(fact).stream()).mapToDouble(Double::parseDouble).sum();
+        return sum == 0 ? null : (Double) sum;
+    }
 
     /**
      * Reads a build from a JSON file.

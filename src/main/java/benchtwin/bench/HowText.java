@@ -31,6 +31,15 @@ final class HowText {
     }
 
     /**
+     * A value whose unit stands in its name.
+     * @param value the value
+     * @return text with two decimals
+     */
+    public static String plain(double value) {
+        return String.format(Locale.ROOT, "%.2f", value).replace('-', '−');
+    }
+
+    /**
      * What a number is moved by.
      * @param quantity of the number
      * @param moves    in its unit

@@ -73,11 +73,12 @@ public final class BenchServer implements AutoCloseable {
         config.http.defaultContentType = "text/html; charset=utf-8";
         new Guard(listening.access(), door).add(config.routes);
         new SignInPages(site, listening.access(), door, clock).add(config.routes);
-        for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new ClubMadePages(site), new ReadingPages(site),
-            new PlayerPages(site), new JobPages(site), new NotePages(site), new LabelPages(site), new TicketPages(site),
+        for (Routes routes : List.of(new Assets(), new TodayPages(site), new FindPages(site), new ClubPages(site), new ClubMadePages(site),
+            new ReadingPages(site), new PlayerPages(site), new JobPages(site), new NotePages(site), new LabelPages(site), new TicketPages(site),
             new ImportPages(site), new StockPages(site), new RegripPages(site), new GaugePages(site), new BookPages(site),
             new PartReadingPages(site), new CorrectionPages(site), new SetPages(site, site.sets()), new MatchPages(site),
-            new ShaftsPages(site), new ChangePages(site), new BendPages(site), new HowPages(site), new Waiting(site))) {
+            new ShaftsPages(site), new ChangePages(site), new BendPages(site), new RulesPages(site),
+            new PredictPages(site), new HowPages(site), new Waiting(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));

@@ -15,6 +15,7 @@ import java.util.function.Function;
 final class Choice {
 
     private static final int CONFLICT = 409;
+    private static final int BAD_REQUEST = 400;
 
     private final Site site;
 
@@ -60,9 +61,13 @@ final class Choice {
             refuse(ctx, again, gone(form.all("part")));
             return;
         }
+        Optional<String> player = about.club().isPresent() ? Optional.empty() : form.text("player");
+        if (about.club().isEmpty() && player.isEmpty()) {
+            again.show(List.of("For whom is it made? The player's name is missing; nothing was made a job."));
+            ctx.status(BAD_REQUEST);
+            return;
+        }
         try {
-            Optional<String> player = about.club().isPresent() ? Optional.empty()
-                : Optional.of(form.need("player", "for whom it is made: the player's name"));
             String number = JobPlanning.promise(site.book(), new JobPlanning.For(about.number(), new JobBook.Order(about.what(), player,
                 about.club(), form.text("due").map(due -> due.replace('T', ' ')), "")), List.of(planned.of(chosen.get())));
             ctx.redirect("/jobs/" + number);

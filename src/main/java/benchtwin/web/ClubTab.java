@@ -17,6 +17,6 @@ public record ClubTab(String words, String path) {
     public static List<ClubTab> all(String tag) {
         String club = "/clubs/" + FindPages.encoded(tag);
         return List.of(new ClubTab("Club", club), new ClubTab("Twin", club + "/twin"), new ClubTab("Shafts", club + "/shafts"),
-            new ClubTab("Change", club + "/change"));
+            new ClubTab("Change", club + "/change"), new ClubTab("Rules", club + "/rules"));
     }
 }

@@ -33,7 +33,7 @@ final class TwinView {
         OptionWords.defaults(option).ifPresent(lines::add);
         OptionWords.tie(option).ifPresent(lines::add);
         String old = asked.club().isPresent() ? "Old club" : "Wanted";
-        NumberTable numbers = new NumberTable(otherHead ? List.of(old, "Head now") : List.of(old), "Twin", "Off by", rows);
+        NumberTable numbers = new NumberTable(otherHead ? List.of(old, "Head now") : List.of(old), asked.club().isPresent() ? "Twin" : "Will measure", "Off by", rows);
         return new OptionView("option-" + option.rank(), OptionKey.of(option), option, OptionWords.name(answer.keep(), option),
             OptionWords.place(answer.keep(), option), lines, numbers, asked.path(), asked.query());
     }
