@@ -22,6 +22,9 @@ import java.util.OptionalDouble;
 /** What a shaft's own readings say of its stiffness along it. */
 public final class ProfileService {
 
+    /** Said of a shaft that has no profile of its own. */
+    public static final String NO_PROFILE = "A profile of its own takes readings at three or more free lengths; until then it has the "
+        + "default shape, scaled to what was read.";
     private static final double PICTURE_STEP_MM = 5;
 
     private ProfileService() {
@@ -39,6 +42,14 @@ public final class ProfileService {
      */
     public record ReadingLine(double freeLengthMm, double tipMassG, boolean overGrip, int readings, double readCpm,
                               double uCpm, double computedCpm) {
+
+        /**
+         * What the reading is off the fit.
+         * @return read less fitted, cpm; empty where the shaft was not weighed and so nothing is computed
+         */
+        public OptionalDouble offCpm() {
+            return Double.isNaN(computedCpm) ? OptionalDouble.empty() : OptionalDouble.of(readCpm - computedCpm);
+        }
     }
 
     /**

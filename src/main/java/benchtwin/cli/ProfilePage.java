@@ -33,8 +33,7 @@ final class ProfilePage {
         }
         page.blank();
         if (answer.knots().isEmpty()) {
-            page.wrapped("", "A profile of its own takes readings at three or more free lengths; until then it has the default "
-                + "shape, scaled to what was read.");
+            page.wrapped("", ProfileService.NO_PROFILE);
         } else {
             profile();
         }
@@ -53,7 +52,7 @@ final class ProfilePage {
                 Figures.fixed(line.tipMassG(), 0) + " g", line.overGrip() ? "grip" : "bare butt",
                 Figures.fixed(line.readCpm(), 1) + " ±" + Figures.fixed(line.uCpm(), 1),
                 known ? Figures.fixed(line.computedCpm(), 1) : "?",
-                known ? sign(line.readCpm() - line.computedCpm()) : "not weighed");
+                known ? sign(line.offCpm().orElseThrow()) : "not weighed");
         }
     }
 

@@ -78,7 +78,7 @@ public final class BenchServer implements AutoCloseable {
             new ImportPages(site), new StockPages(site), new RegripPages(site), new GaugePages(site), new BookPages(site),
             new PartReadingPages(site), new CorrectionPages(site), new SetPages(site, site.sets()), new MatchPages(site),
             new ShaftsPages(site), new ChangePages(site), new BendPages(site), new RulesPages(site),
-            new PredictPages(site), new HowPages(site), new Waiting(site))) {
+            new PredictPages(site), new ProfilePages(site), new HowPages(site), new Waiting(site))) {
             routes.add(config.routes);
         }
         more.forEach(routes -> routes.add(config.routes));

@@ -32,6 +32,7 @@ final class BendPages implements Routes {
 
     private static final List<Quantity> ANGLES = List.of(Quantity.LOFT, Quantity.LIE, Quantity.FACE);
     private static final int MOST_KEPT = 64;
+    private static final double MOST_RISK = 0.5;
 
     /** A session in memory, and the last thing in the book it knows of. */
     private record Kept(BendRun run, long lastEvent) {
@@ -99,14 +100,17 @@ final class BendPages implements Routes {
         Form form = Form.query(ctx);
         Map<String, String> typed = new HashMap<>();
         for (Quantity quantity : ANGLES) {
-            for (String field : List.of("to-", "u-", "tol-")) {
+            for (String field : List.of("to-", "by-", "u-", "tol-")) {
                 typed.put(field + quantity.word(), form.text(field + quantity.word()).orElse(""));
             }
         }
+        for (String field : List.of("gauge", "risk", "limit", "although")) {
+            typed.put(field, form.text(field).orElse(""));
+        }
         site.page(ctx, "bendTarget", "Bend " + ctx.pathParam("head"), Section.BEND, Map.of("head", ctx.pathParam("head"), "typed", typed,
             "working", form.text("working").orElse(Working.LIVE.word()), "job", form.text("job").orElse(""),
-            "messages", form.text("sent").isPresent() || messages.size() != 1 || !messages.get(0).startsWith("no angles") ? messages
-                : List.of()));
+            "messages", (form.text("sent").isPresent() || messages.size() != 1 || !messages.get(0).startsWith("no angles") ? messages
+                : List.<String>of()).stream().map(OfFields::said).toList()));
     }
 
     private static String key(Context ctx) {
@@ -120,9 +124,9 @@ final class BendPages implements Routes {
             return kept;
         }
         Form form = Form.query(ctx);
-        BendRun run = service().open(ctx.pathParam("head"), form.text("job"), new BendService.Wish(angles(form, "to-"), Map.of(),
+        BendRun run = service().open(ctx.pathParam("head"), form.text("job"), new BendService.Wish(angles(form, "to-"), angles(form, "by-"),
             above0(angles(form, "tol-")), above0(angles(form, "u-")), form.text("gauge"),
-            form.choice("working", "working", Working.values()).orElse(Working.LIVE), AskPolicy.DEFAULT_RISK, limit(form),
+            form.choice("working", "working", Working.values()).orElse(Working.LIVE), risk(form), limit(form),
             form.text("although")));
         if (run.bentBefore() > 0) {
             run.begin(Map.of());
@@ -134,6 +138,14 @@ final class BendPages implements Routes {
         Kept kept = new Kept(run, BendService.lastEvent(site.book(), run.head().tag()));
         sessions.put(key(ctx), kept);
         return kept;
+    }
+
+    private static double risk(Form form) throws BadInput {
+        double risk = form.number("risk", "risk").orElse(AskPolicy.DEFAULT_RISK);
+        if (!(risk > 0 && risk <= MOST_RISK)) {
+            throw new BadInput("risk: expected above 0 and at most 0.5");
+        }
+        return risk;
     }
 
     private static OptionalDouble limit(Form form) throws BadInput {

@@ -56,6 +56,9 @@ public final class MatchForm {
         Arrays.stream(fields.text("without").split("[,;\\s]+")).filter(text -> !text.isEmpty()).forEach(without::add);
         fields.form().text("leaveOut").ifPresent(without::add);
         tolerances = ToleranceFields.of(fields, preferred, Quantity.targetable());
+        if (target.filter(one -> one.isFrequencyOfAnything(keep)).isPresent() && tolerances.isNotRanked(Quantity.LENGTH)) {
+            fields.refuse(ToleranceFields.weight(Quantity.LENGTH), "a frequency is wanted at a length: where nothing is kept, its weight is above 0");
+        }
         minutes = fields.at("due", OptionalDouble.empty(), form -> form.text("due").isEmpty() ? OptionalDouble.empty()
             : OptionalDouble.of(JobBook.minutesUntil(book, form.text("due").get())));
         shop = ShopFields.of(fields);

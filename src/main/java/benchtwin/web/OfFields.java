@@ -8,6 +8,6 @@ final class OfFields {
 
     static String said(String message) {
         return message.replace("use --keep none", "choose that it keeps nothing")
-            .replaceAll("(, |: | with )--([a-z-]+)( TAG| [A-Z]+)?(?=$|[ ,;.])", " in the field “$2”");
+            .replaceAll("(,|:| with)? --([a-z-]+)( [A-Z]+| \"[A-Z]+\"| [0-9.]+)?(?=$|[ ,;.])", " in the field “$2”");
     }
 }

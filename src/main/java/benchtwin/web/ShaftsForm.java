@@ -52,14 +52,14 @@ public final class ShaftsForm {
         for (Quantity quantity : ShaftRequest.QUALITIES) {
             written.putAll(fields.at(TARGET + quantity.word(), Map.<Quantity, Double>of(), form -> written(form, quantity)));
         }
-        OptionalDouble clampMm = clampMm("clamp", "clamp");
+        OptionalDouble clampMm = clampMm(fields, "clamp", "clamp");
         boolean overGrip = isTicked("overGrip");
         if ((clampMm.isPresent() || overGrip) && !written.containsKey(Quantity.FREQUENCY)) {
             fields.refuse("clamp", "clamp and over the grip say how a frequency written out is read: write one, or leave them empty");
         }
         wish = new ShaftsService.Wish(Optional.of(tag), fields.form().text("head"), fields.form().text("grip"), written, clampMm, overGrip,
             headAdded(), fields.at("material", Optional.empty(), form -> form.choice("material", "material", ShaftMaterial.values())),
-            isTicked("sameModel"), clampMm("assumeClamp", "clamp assumed"), picking, tolerances.all(), ShopFields.of(fields));
+            isTicked("sameModel"), clampMm(fields, "assumeClamp", "clamp assumed"), picking, tolerances.all(), ShopFields.of(fields));
     }
 
     static ShaftsForm of(OpenBook book, Context ctx) throws BadInput {
@@ -86,7 +86,8 @@ public final class ShaftsForm {
         });
     }
 
-    private OptionalDouble clampMm(String name, String called) {
+    /** A clamp, from a field. */
+    static OptionalDouble clampMm(Fields fields, String name, String called) {
         return fields.at(name, OptionalDouble.empty(), form -> {
             Optional<String> typed = form.text(name);
             if (typed.isEmpty()) {

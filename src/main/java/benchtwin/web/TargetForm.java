@@ -49,6 +49,9 @@ final class TargetForm {
         if (written.values().isEmpty()) {
             missing.add("a number that is wanted, such as loft, lie or frequency");
         }
+        if (isFrequencyOfAnything(keep) && !written.values().containsKey(Quantity.LENGTH)) {
+            missing.add("the length its frequency is wanted at");
+        }
         if (written.grip().isEmpty() && written.shaft().isEmpty()) {
             missing.add("the grip it is built with");
         }
@@ -64,6 +67,11 @@ final class TargetForm {
         Optional<String> typed = form.text(field(quantity));
         return typed.isEmpty() ? Map.of() : QuantityList.OF_CLUBS.values("wanted", quantity.word() + "="
             + typed.get().replace(',', '.').replace('−', '-').replace("°", ""));
+    }
+
+    /** Whether a frequency is wanted of parts that are all free: without a length any of them has it at some cut. */
+    boolean isFrequencyOfAnything(Keep keep) {
+        return keep == Keep.NONE && written.values().containsKey(Quantity.FREQUENCY);
     }
 
     /** The field a wanted number is typed into. */

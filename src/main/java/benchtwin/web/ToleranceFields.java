@@ -86,6 +86,11 @@ public record ToleranceFields(Tolerances all, Map<String, String> typed) {
         return WEIGHT + quantity.word();
     }
 
+    /** Whether a quantity was given no weight. */
+    boolean isNotRanked(Quantity quantity) {
+        return all.weight().getOrDefault(quantity, quantity.defaultWeight()) == 0;
+    }
+
     /**
      * What a field shows.
      * @param field    its name

@@ -37,6 +37,16 @@ class AskingBrowserTest {
     }
 
     @Test
+    @Order(1)
+    void aShaftShowsItsStiffnessAndAHeadIsBentByAnAmount() {
+        BROWSER.open("/stock/S-001").press("Stiffness along it").sees("What it was read at").sees("Against the default shape");
+        Look.asItStands(BROWSER, "profile");
+        BROWSER.open("/bend/H-004?change=yes").press("Or by how much is it to change?").press("How it is worked and read")
+            .press("A limit you answer for");
+        Look.asItStands(BROWSER, "bend-target");
+    }
+
+    @Test
     @Order(2)
     void aClubAndABagAreHeldAgainstTheRules() {
         BROWSER.open("/clubs/OAKES-DR").press("Rules").sees("Clearly within in what was measured").sees("not counted");
@@ -54,7 +64,7 @@ class AskingBrowserTest {
     void numbersWithoutAClubBecomeAJob() throws Exception {
         BROWSER.open("/").press("Find a build from a written target").sees("To be ranked it still needs");
         Look.asItStands(BROWSER, "target-empty");
-        BROWSER.type("loft", "9.5").type("lie", "58").type("face", "0").type("frequency", "250").type("Grip's tag", "G-001");
+        BROWSER.type("loft", "9.5").type("lie", "58").type("face", "0").type("length", "45 1/4").type("swing weight", "D3").type("frequency", "250").type("Grip's tag", "G-001");
         BROWSER.press("Rank").sees("Nearest first").sees("Head now");
         BROWSER.press("Tolerances and weights").type("weight of loft", "5");
         BROWSER.field("weight of lie").click();

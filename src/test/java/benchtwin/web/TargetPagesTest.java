@@ -61,6 +61,8 @@ class TargetPagesTest {
         HttpResponse<String> empty = visitor.get("/target");
         assertThat(empty.statusCode()).isEqualTo(200);
         assertThat(empty.body()).contains("To be ranked it still needs a number that is wanted, such as loft, lie or frequency; the grip it is built with.");
+        assertThat(visitor.get("/target?want-loft=9&want-frequency=250&grip=G-001").body())
+            .contains("still needs the length its frequency is wanted at.");
         assertThat(visitor.get("/target?want-loft=9&keep=shaft&grip=G-001").body()).contains("still needs the tag of the shaft that is there already");
         assertThat(visitor.get("/target?want-loft=9&keep=head&grip=G-001").body()).contains("still needs the tag of the head that is there already");
     }
@@ -71,6 +73,7 @@ class TargetPagesTest {
         /target?want-length=long&grip=G-001         | want-length | wanted: "long" is not a value for length; expected inches such as 45.25
         /target?want-loft=9&grip=G-001&category=rod | category | category: "rod"; expected one of driver, fairway
         /target?want-loft=9&grip=G-001&weight-loft=-2 | weight-loft | a weight of -2 for loft is below 0
+        /target?want-frequency=250&want-length=45&grip=G-001&weight-length=0 | weight-length | a frequency is wanted at a length
         /target?want-loft=9&grip=G-001&top=0        | top | how many: expected 1 to 20
         """)
     void aFaultIsSaidAtItsField(String path, String field, String words) throws Exception {
