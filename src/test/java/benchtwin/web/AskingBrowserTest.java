@@ -69,7 +69,9 @@ class AskingBrowserTest {
         BROWSER.press("Tolerances and weights").type("weight of loft", "5");
         BROWSER.field("weight of lie").click();
         BROWSER.patiently().until(any -> BROWSER.path().contains("weight-loft=5"));
-        BROWSER.press("Tolerances and weights");
+        BROWSER.press("Tolerances and weights").type("Show", "1");
+        BROWSER.field("Left out").click();
+        BROWSER.patiently().until(any -> BROWSER.path().contains("top=1") && !BROWSER.text().contains("Why H-"));
         BROWSER.patiently().until(any -> BROWSER.text().contains("before and after"));
         Look.asItStands(BROWSER, "target");
         String first = BROWSER.seen(By.cssSelector("#option-1 h2")).getText();

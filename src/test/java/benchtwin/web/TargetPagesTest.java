@@ -31,10 +31,10 @@ class TargetPagesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        /target?want-loft=9.5&want-lie=58&want-length=45+1/4&grip=G-001 | --keep none --category driver --hand right --grip G-001 --target loft=9.5,lie=58,length=45-1/4
-        /target?category=iron&number=7&want-loft=34&want-lie=62.5&want-frequency=300&shaft=S-078&keep=shaft&grip=G-001&weight-lie=3 | --keep shaft --category iron --number 7 --hand right --shaft S-078 --grip G-001 --target loft=34,lie=62.5,frequency=300 --weight lie=3
-        /target?want-loft=10.5&want-frequency=255&head=H-014&keep=head&grip=G-001&top=3&tol-loft=1 | --keep head --category driver --hand right --head H-014 --grip G-001 --target loft=10.5,frequency=255 --top 3 --tolerance loft=1
-        /target?hand=left&want-loft=10&want-swing-weight=D1&grip=G-001&otherModels=yes&reading=square | --keep none --category driver --hand left --grip G-001 --target loft=10,swing-weight=D1 --other-models --reading square
+        /target?want-loft=9.5&want-lie=58&want-length=45+1/4&want-swing-weight=D3&want-frequency=250&grip=G-001 | --keep none --category driver --hand right --grip G-001 --target loft=9.5,lie=58,length=45-1/4,swing-weight=D3,frequency=250
+        /target?category=iron&number=7&want-loft=34&want-length=37&want-frequency=300&shaft=S-078&keep=shaft&grip=G-001&weight-loft=3 | --keep shaft --category iron --number 7 --hand right --shaft S-078 --grip G-001 --target loft=34,length=37,frequency=300 --weight loft=3
+        /target?want-loft=10.5&want-length=45&want-frequency=255&head=H-014&keep=head&grip=G-001&top=3&tol-loft=1 | --keep head --category driver --hand right --head H-014 --grip G-001 --target loft=10.5,length=45,frequency=255 --top 3 --tolerance loft=1
+        /target?hand=left&want-loft=10&want-length=45&want-swing-weight=D1&grip=G-001&reading=square | --keep none --category driver --hand left --grip G-001 --target loft=10,length=45,swing-weight=D1 --reading square
         """)
     void thePageShowsTheNumbersOfTheCommandLine(String path, String options) throws Exception {
         JsonNode answer = CommandLine.json(PAGES, ("match " + options).split(" "));
