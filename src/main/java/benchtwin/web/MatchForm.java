@@ -222,7 +222,7 @@ public final class MatchForm {
      * @return addresses
      */
     public HowAddress how() {
-        return new HowAddress("/clubs/" + FindPages.encoded(tag) + "/twin", query());
+        return new HowAddress(path(), query());
     }
 
     /**

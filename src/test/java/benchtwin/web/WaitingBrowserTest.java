@@ -27,7 +27,7 @@ class WaitingBrowserTest {
     /** A page whose answer is there once a latch opens. */
     private static Routes slow(String path, CountDownLatch latch) {
         AnswerMemory<String> answers = new AnswerMemory<>();
-        Workshop stock = new Workshop(Inventory.EMPTY, List.of());
+        Workshop stock = new Workshop(Inventory.EMPTY, List.of(), WayIn.PAGES);
         return routes -> routes.get(path, ctx -> ctx.html("<main><h1>" + Waiting.answer(answers, Optional.of(Duration.ZERO), stock, path,
             () -> waitedFor(latch)) + "</h1></main>"));
     }
