@@ -51,4 +51,13 @@ final class FormFiller {
         return page.body().replaceAll("(?s)<svg.*?</svg>", " ").replaceAll("<[^>]*>", " ").replace("&#39;", "'").replace("&lt;", "<")
             .replace("&gt;", ">").replaceAll("\\s+", " ");
     }
+
+    /** What a page holds at a pattern's first group, as a browser would send it back. */
+    static String held(HttpResponse<String> page, Pattern pattern) {
+        Matcher found = pattern.matcher(page.body());
+        if (!found.find()) {
+            throw new AssertionError(pattern + " is not on the page");
+        }
+        return found.group(1);
+    }
 }

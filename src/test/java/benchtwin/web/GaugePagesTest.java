@@ -71,19 +71,19 @@ class GaugePagesTest {
         assertThat(words(kim.open("/gauges/left%20one"))).contains("repeats to ±0.179").contains("from 6 readings of 1 part");
         HttpResponse<String> right = kim.open("/gauges/right%20one");
         assertThat(words(right)).contains("reads +0.60 ±").contains("more than left one, from 1 part read on both");
-        String found = Caller.first(FOUND, right.body());
+        String found = FormFiller.held(right, FOUND);
         read("right one", "34.9");
         kim.open("/gauges/right%20one");
         HttpResponse<String> told = kim.send("/gauges/right%20one/accept", "found", found, "against", "left one");
         assertThat(told.statusCode()).isEqualTo(400);
         assertThat(words(told)).contains("nothing was accepted: more was read since you opened the page");
         assertThat(GaugeBook.show(PAGES.book(), "right one").figures()).isEmpty();
-        HttpResponse<String> accepted = kim.send("/gauges/right%20one/accept", "found", Caller.first(FOUND, told.body()), "against", "left one");
+        HttpResponse<String> accepted = kim.send("/gauges/right%20one/accept", "found", FormFiller.held(told, FOUND), "against", "left one");
         assertThat(words(accepted)).contains("1 figure is used from now on.").contains("loft reads +0.65 ±");
         assertThat(GaugeBook.show(PAGES.book(), "right one").figures().get("loft_deg").offset()).isPresent();
         assertThat(words(kim.open("/gauges"))).contains("loft reads +0.65 ±");
         HttpResponse<String> left = kim.open("/gauges/left%20one");
-        assertThat(words(kim.send("/gauges/left%20one/accept", "found", Caller.first(FOUND, left.body())))).contains("found from its readings");
+        assertThat(words(kim.send("/gauges/left%20one/accept", "found", FormFiller.held(left, FOUND)))).contains("found from its readings");
         assertThat(GaugeBook.show(PAGES.book(), "left one").figures().get("loft_deg").uncertainty().orElseThrow()).isCloseTo(Math.sqrt(0.16 / 5),
             within(1e-6));
     }

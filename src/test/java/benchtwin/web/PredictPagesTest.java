@@ -22,7 +22,7 @@ class PredictPagesTest {
     @RegisterExtension
     static final WebBook PAGES = new WebBook();
 
-    private final Visitor visitor = new Visitor(PAGES);
+    private final Caller visitor = Caller.here(PAGES);
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -40,7 +40,7 @@ class PredictPagesTest {
         for (Quantity quantity : Quantity.values()) {
             JsonNode value = answer.get("predicted").get(quantity.jsonName());
             if (value != null) {
-                String u = HowText.number(answer.get("uncertainty").get(quantity.jsonName()).asDouble(), quantity.unit());
+                String u = QuantityText.size(quantity, answer.get("uncertainty").get(quantity.jsonName()).asDouble());
                 inOrder.append("<th scope=\"row\">%s</th><td class=\"n big\">%s</td><td class=\"n\">%s</td>".formatted(
                     QuantityText.name(quantity), QuantityText.value(quantity, value.asDouble()), u));
             }
@@ -128,7 +128,7 @@ class PredictPagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"head", "grip", "length", "sleeve"})
     void whatIsTypedIsShownAsTyped(String field) throws Exception {
-        String page = visitor.get("/predict?" + field + "=" + Visitor.encoded("\"><img src=x>")).body();
+        String page = visitor.get("/predict?" + field + "=" + Caller.encoded("\"><img src=x>")).body();
         assertThat(page).doesNotContain("<img").contains("value=\"&#34;>&lt;img src=x>\"");
     }
 
@@ -137,7 +137,7 @@ class PredictPagesTest {
         assertThat(visitor.get("/stock/H-110").body()).contains("href=\"/predict?head=H-110\"");
         assertThat(visitor.get("/stock/S-035").body()).contains("href=\"/predict?shaft=S-035\"");
         String club = CommandLine.read(visitor.get("/clubs/SANDROW-DR").body());
-        String address = Visitor.first(Pattern.compile("href=\"(/predict[^\"]*)\""), club);
+        String address = Caller.first(Pattern.compile("href=\"(/predict[^\"]*)\""), club);
         assertThat(address).isEqualTo("/predict?head=H-101&shaft=S-035&grip=G-023&sleeve=lock-1-335&setting=4%2F3&tapeLayers=1");
         assertThat(visitor.get(address).statusCode()).isEqualTo(200);
     }

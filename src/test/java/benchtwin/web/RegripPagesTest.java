@@ -45,7 +45,7 @@ class RegripPagesTest {
         }
         assertThat(words(seen)).contains("Solvent");
         HttpResponse<String> job = kim.send("/players/K.%20Larkfield/regrip", "model", "Moss round", "plan",
-            Caller.first(PLAN, seen.body()), "due", "2026-05-22T09:30");
+            FormFiller.held(seen, PLAN), "due", "2026-05-22T09:30");
         assertThat(words(job)).contains("%d new grips for K. Larkfield, promised to it.".formatted(plan.served())).contains("due 2026-05-22 09:30");
         String number = job.uri().getPath().substring("/jobs/".length());
         assertThat(JobBook.show(PAGES.book(), number).player()).contains("K. Larkfield");
@@ -58,7 +58,7 @@ class RegripPagesTest {
     void whatWasNotLookedAtBecomesNoJob() throws Exception {
         String path = "/players/A.%20Penhollow/regrip";
         HttpResponse<String> seen = kim.open(path + "?model=Moss+round");
-        String key = Caller.first(PLAN, seen.body());
+        String key = FormFiller.held(seen, PLAN);
         String taken = "grip:" + key.split("[=;]")[1];
         StockBook.reserve(PAGES.book(), List.of(taken), java.util.Optional.empty(), "W. Wexcombe", 1);
         HttpResponse<String> told = kim.send(path, "model", "Moss round", "plan", key, "due", "2026-05-23T10:00");

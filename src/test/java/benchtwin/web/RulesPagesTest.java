@@ -20,7 +20,7 @@ class RulesPagesTest {
     @RegisterExtension
     static final WebBook PAGES = new WebBook();
 
-    private final Visitor visitor = new Visitor(PAGES);
+    private final Caller visitor = Caller.here(PAGES);
 
     private static String row(JsonNode finding) {
         RuledQuantity quantity = Arrays.stream(RuledQuantity.values()).filter(one -> one.word().equals(finding.get("quantity").asText()))

@@ -27,7 +27,7 @@ class TargetPagesTest {
     static final WebBook PAGES = new WebBook();
 
     private final Caller caller = Caller.here(PAGES);
-    private final Visitor visitor = new Visitor(PAGES);
+    private final Caller visitor = Caller.here(PAGES);
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -50,7 +50,7 @@ class TargetPagesTest {
     void theFirstTargetOfTheseHasOptionsThatExplainAndDrawThemselves() throws Exception {
         String page = visitor.get(DRIVER).body();
         assertThat(CommandLine.shown(page)).isNotEmpty();
-        String query = "&option=" + Visitor.first(OPTION, page);
+        String query = "&option=" + Caller.first(OPTION, page);
         assertThat(visitor.part(DRIVER.replace("?", "/how?") + query + "&of=frequency").body()).startsWith("<details").contains("Handbook, section");
         assertThat(visitor.part(DRIVER.replace("?", "/sketch?") + query).body()).contains("<svg").contains("before and after");
         assertThat(visitor.get(DRIVER.replace("?", "/how?") + query + "&of=score").body()).contains("<h1>").contains("href=\"/target?");
@@ -107,7 +107,7 @@ class TargetPagesTest {
     void anOptionBecomesAPlayersJobAndThenAClub() throws Exception {
         String page = caller.get(DRIVER + "&player=N.+Oakes").body();
         assertThat(page).contains("name=\"player\" size=\"14\" required");
-        String option = Visitor.first(OPTION, page);
+        String option = Caller.first(OPTION, page);
         HttpResponse<String> nobody = caller.post(DRIVER, Map.of("option", option));
         assertThat(nobody.statusCode()).isEqualTo(400);
         assertThat(CommandLine.read(nobody.body())).contains("The player's name is missing; nothing was made a job.");
@@ -131,7 +131,7 @@ class TargetPagesTest {
     void aShaftThatIsKeptIsPromisedToo() throws Exception {
         String path = "/target?want-frequency=250&want-loft=10&shaft=S-135&keep=shaft&grip=G-001";
         String page = caller.get(path).body();
-        HttpResponse<String> done = caller.post(path, Map.of("option", Visitor.first(OPTION, page), "player", "N. Oakes"));
+        HttpResponse<String> done = caller.post(path, Map.of("option", Caller.first(OPTION, page), "player", "N. Oakes"));
         assertThat(done.statusCode()).as(done.body()).isEqualTo(302);
         String number = done.headers().firstValue("Location").orElseThrow().substring("/jobs/".length());
         assertThat(JobBook.show(PAGES.book(), number).parts()).extracting(JobBook.PartInShort::tag).contains("S-135");

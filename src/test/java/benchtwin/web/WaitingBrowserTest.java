@@ -2,6 +2,7 @@ package benchtwin.web;
 
 import benchtwin.bench.AnswerMemory;
 import benchtwin.bench.BadInput;
+import benchtwin.bench.WayIn;
 import benchtwin.bench.Workshop;
 import benchtwin.club.Inventory;
 import java.time.Clock;
