@@ -9,17 +9,9 @@ import benchtwin.bend.Springback;
 import benchtwin.bend.SpringbackPrior;
 import benchtwin.bend.Working;
 import benchtwin.book.KeptEvent;
-import benchtwin.book.Promise;
-import benchtwin.book.State;
-import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
 import benchtwin.club.Head;
 import benchtwin.club.Quantity;
-import benchtwin.club.QuantityText;
-import benchtwin.club.Wanted;
-import benchtwin.measure.Reading;
-import benchtwin.stock.MeasuredColumns;
-import benchtwin.stock.StockKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -32,11 +24,7 @@ import java.util.TreeMap;
 /** Bending sessions: which head, where to, how far its hosel may go, what is known of its metal. */
 public final class BendService {
 
-    /** So little is planned of a bend that none is needed. */
-    private static final double HARDLY_BENT_DEG = 0.05;
     private static final double MOST_LIMIT_DEG = 6;
-    /** Nobody reads an angle better. Memory. */
-    private static final double LEAST_UNCERTAINTY_DEG = 0.01;
 
     /**
      * How a session is wanted.
@@ -112,6 +100,25 @@ public final class BendService {
     }
 
     /**
+     * A job that bends something.
+     * @param number its number
+     * @param player for whom
+     * @param heads  the tags of the heads its plan bends, at least one
+     */
+    public record JobHeads(String number, Optional<String> player, List<String> heads) {
+    }
+
+    /**
+     * The open jobs that bend something, the one due first before the others.
+     * @param book the book
+     * @return jobs with their heads
+     * @throws BadInput when the book cannot be read
+     */
+    public static List<JobHeads> waiting(OpenBook book) throws BadInput {
+        return new BendPlans(book).waiting();
+    }
+
+    /**
      * The heads a job's plan bends, in order.
      * @param number the job's number
      * @return their tags, at least one
@@ -119,20 +126,26 @@ public final class BendService {
      */
     public List<String> headsOf(String number) throws BadInput {
         OpenBook open = book.orElseThrow(() -> new BadInput("jobs are in the book: leave out the files of the stock"));
-        List<String> heads = plan(open, number).clubs().stream().filter(BendService::bends).map(club -> club.build().get("head")).toList();
+        List<String> heads = new BendPlans(open).headsOf(number);
         if (heads.isEmpty()) {
             throw new BadInput("the plan of job %s bends nothing; %s".formatted(number, open.asks(ToDo.BEND_TO)));
         }
         return heads;
     }
 
-    private static JobPlan plan(OpenBook open, String number) throws BadInput {
-        return open.read(view -> JobPlan.read(view.state(OpenBook.need(view, ThingKind.JOB, number))).orElse(JobPlan.NONE));
-    }
-
-    private static boolean bends(JobPlan.Club club) {
-        return Math.abs(club.amounts().getOrDefault("tiltUprightDeg", 0.0)) > HARDLY_BENT_DEG
-            || Math.abs(club.amounts().getOrDefault("tiltForwardDeg", 0.0)) > HARDLY_BENT_DEG;
+    /**
+     * The angles a head can be bent in.
+     * @param tag the head's tag, or that of the club it sits in
+     * @return what is on record of each, degrees; empty where nothing is
+     * @throws BadInput when there is no such head
+     */
+    public Map<Quantity, OptionalDouble> bendable(String tag) throws BadInput {
+        Head head = head(tag);
+        Map<Quantity, Double> recorded = new BendAims(workshop, book, head, Wish.PLAIN).recorded();
+        Map<Quantity, OptionalDouble> angles = new EnumMap<>(Quantity.class);
+        BendGoal.steered(head.angles().reading()).forEach(quantity -> angles.put(quantity,
+            recorded.containsKey(quantity) ? OptionalDouble.of(recorded.get(quantity)) : OptionalDouble.empty()));
+        return angles;
     }
 
     /**
@@ -146,22 +159,24 @@ public final class BendService {
     public BendRun open(String tag, Optional<String> job, Wish wish) throws BadInput {
         Head head = head(tag);
         double lifeLimit = lifeLimit(head, wish);
-        Optional<String> forJob = job.isPresent() ? job : promisedTo(head);
+        Optional<BendPlans> plans = book.map(BendPlans::new);
+        Optional<String> forJob = job.isPresent() || plans.isEmpty() ? job : plans.get().promisedTo(head);
         BendJournal journal = journal(forJob);
         List<BendJournal.Kept> kept = journal.bends().stream().filter(bend -> bend.model().equals(head.model())).toList();
         BendJournal.Since since = journal.since(head.tag());
-        Map<Quantity, Double> recorded = angles(head);
+        BendAims aims = new BendAims(workshop, book, head, wish);
+        Map<Quantity, Double> recorded = aims.recorded();
         recorded.putAll(since.readDeg());
-        Optional<JobPlan.Club> planned = forJob.isPresent() && book.isPresent() ? planned(head, forJob.get()) : Optional.empty();
+        Optional<JobPlan.Club> planned = forJob.isPresent() && plans.isPresent() ? plans.get().planned(head, forJob.get()) : Optional.empty();
         List<BendJournal.Kept> own = kept.stream().filter(bend -> bend.head().equals(head.tag())).toList();
-        Map<Quantity, Double> target = target(head, recorded, wish, planned.map(club -> wanted(head, club)), own);
-        BendGoal goal = new BendGoal(head.angles().reading(), target, tolerances(target, wish, planned));
+        Map<Quantity, Double> target = aims.target(recorded, planned.map(club -> BendPlans.wanted(head, club)), own);
+        BendGoal goal = new BendGoal(head.angles().reading(), target, aims.tolerances(target, planned));
         HoselLimits left = HoselLimits.of(head, lifeLimit);
         for (Map.Entry<BendDirection, Double> bent : since.bentDeg().entrySet()) {
             left = left.after(bent.getKey().tilt(bent.getValue()));
         }
         long before = own.stream().filter(bend -> bend.targetDeg().equals(target)).count();
-        return new BendRun(head, goal, wish, uncertainties(head, wish), known(head, kept), left, lifeLimit, recorded, journal, forJob,
+        return new BendRun(head, goal, wish, aims.uncertainties(), known(head, kept), left, lifeLimit, recorded, journal, forJob,
             (int) before);
     }
 
@@ -195,118 +210,6 @@ public final class BendService {
                 refusal.get().reason(), workshop.asks(ToDo.ANSWER_FOR_IT)));
         }
         return HoselLimits.lifeLimitDeg(head.material());
-    }
-
-    private Optional<String> promisedTo(Head head) throws BadInput {
-        if (book.isEmpty()) {
-            return Optional.empty();
-        }
-        return book.get().read(view -> {
-            Optional<Thing> thing = view.thing(ThingKind.HEAD, head.tag());
-            List<String> jobs = thing.map(view::state).map(State::promises).orElse(List.of()).stream().map(Promise::job)
-                .flatMap(Optional::stream).distinct().toList();
-            return jobs.size() == 1 ? Optional.of(jobs.get(0)) : Optional.empty();
-        });
-    }
-
-    private static Map<Quantity, Double> angles(Head head) {
-        Map<Quantity, Double> angles = new EnumMap<>(Quantity.class);
-        readings(head).forEach((quantity, reading) -> angles.put(quantity, reading.value()));
-        return angles;
-    }
-
-    private static Map<Quantity, Reading> readings(Head head) {
-        Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
-        head.angles().loftDeg().ifPresent(reading -> readings.put(Quantity.LOFT, reading));
-        head.angles().lieDeg().ifPresent(reading -> readings.put(Quantity.LIE, reading));
-        head.angles().faceDeg().ifPresent(reading -> readings.put(Quantity.FACE, reading));
-        head.angles().bounceDeg().ifPresent(reading -> readings.put(Quantity.BOUNCE, reading));
-        return readings;
-    }
-
-    /** What a job's plan is for a head; empty when it does not bend it. */
-    private Optional<JobPlan.Club> planned(Head head, String number) throws BadInput {
-        return plan(book.orElseThrow(), number).clubs().stream().filter(club -> head.tag().equals(club.build().get("head")) && bends(club)
-            && (club.reading().isEmpty() || club.reading().get() == head.angles().reading())).findFirst();
-    }
-
-    private static Map<Quantity, Double> wanted(Head head, JobPlan.Club plan) {
-        Map<Quantity, Double> wanted = new EnumMap<>(Quantity.class);
-        BendGoal.steered(head.angles().reading()).stream().filter(plan.predicted()::containsKey)
-            .forEach(quantity -> wanted.put(quantity, hundredths(plan.predicted().get(quantity))));
-        return wanted;
-    }
-
-    private Map<Quantity, Double> target(Head head, Map<Quantity, Double> recorded, Wish wish,
-                                                Optional<Map<Quantity, Double>> planned, List<BendJournal.Kept> own)
-        throws BadInput {
-        Map<Quantity, Double> typed = new EnumMap<>(Quantity.class);
-        typed.putAll(wish.to());
-        for (Map.Entry<Quantity, Double> by : wish.by().entrySet()) {
-            Double from = recorded.get(by.getKey());
-            if (from == null) {
-                throw new BadInput("the %s of head %s is not on record, so it cannot be changed by an amount: %s"
-                    .formatted(QuantityText.name(by.getKey()), head.tag(), workshop.asks(ToDo.BEND_ANGLE)));
-            }
-            if (typed.put(by.getKey(), hundredths(from + by.getValue())) != null) {
-                throw new BadInput("%s %s".formatted(QuantityText.name(by.getKey()), workshop.asks(ToDo.TO_AND_CHANGE)));
-            }
-        }
-        for (Map.Entry<Quantity, Double> wanted : typed.entrySet()) {
-            refuseUnsteered(head, wanted.getKey());
-            AskedRange.check(wanted.getKey(), wanted.getValue());
-        }
-        if (!typed.isEmpty()) {
-            return typed;
-        }
-        if (planned.isPresent()) {
-            return planned.get();
-        }
-        if (!own.isEmpty() && !own.get(own.size() - 1).targetDeg().isEmpty()) {
-            return own.get(own.size() - 1).targetDeg();
-        }
-        throw new BadInput("no angles were given for head %s, no plan bends it, and none of its sessions is open: %s"
-            .formatted(head.tag(), workshop.asks(ToDo.BEND_ANGLES, head.isWood() ? "lie=58.5,face=0" : "loft=34,lie=62.5")));
-    }
-
-    private static void refuseUnsteered(Head head, Quantity quantity) throws BadInput {
-        if (BendGoal.steered(head.angles().reading()).contains(quantity)) {
-            return;
-        }
-        throw new BadInput(switch (quantity) {
-            case LOFT -> "a wood's loft is not bent: soled it stays, square it follows the face. Give lie and face";
-            case FACE -> "an iron is bent in loft and lie; it has no face angle";
-            case BOUNCE -> "bounce follows the loft one for one: give the loft";
-            default -> "a bend changes %s, not %s".formatted(head.isWood() ? "lie and face" : "loft and lie", QuantityText.name(quantity));
-        });
-    }
-
-    private static double hundredths(double angle) {
-        return Math.rint(angle * 100) / 100;
-    }
-
-    /** As typed, as the plan has them, or as usual. */
-    private static Map<Quantity, Double> tolerances(Map<Quantity, Double> target, Wish wish, Optional<JobPlan.Club> planned) {
-        Map<Quantity, Double> tolerances = new EnumMap<>(Quantity.class);
-        target.keySet().forEach(quantity -> tolerances.put(quantity, wish.tolerance().getOrDefault(quantity,
-            planned.map(club -> club.wanted().get(quantity)).map(Wanted::tolerance).orElse(quantity.defaultTolerance()))));
-        return tolerances;
-    }
-
-    /** How well each steered angle is read: as said, as the gauge is trusted, as the reading on record was, or as usual. */
-    private Map<Quantity, Double> uncertainties(Head head, Wish wish) throws BadInput {
-        Map<Quantity, Double> uncertainties = new EnumMap<>(Quantity.class);
-        Map<Quantity, Reading> readings = readings(head);
-        for (Quantity quantity : BendGoal.steered(head.angles().reading())) {
-            String column = quantity.word() + "_deg";
-            OptionalDouble gauge = wish.gauge().isEmpty() || book.isEmpty() ? OptionalDouble.empty()
-                : book.get().read(view -> GaugeReference.of(view).uncertainty(wish.gauge().get(), column));
-            double usual = readings.containsKey(quantity) ? readings.get(quantity).standardUncertainty()
-                : MeasuredColumns.uncertainty(StockKind.HEADS, column, head.isWood());
-            uncertainties.put(quantity, Math.max(LEAST_UNCERTAINTY_DEG,
-                wish.uncertainty().getOrDefault(quantity, gauge.orElse(usual))));
-        }
-        return uncertainties;
     }
 
     private static Map<BendDirection, Springback> known(Head head, List<BendJournal.Kept> kept) {

@@ -40,7 +40,7 @@ enum ToDo {
     NAME_GRIP(", --grip TAG", ", by its tag, under Grip"),
     NAME_HEAD(", --head TAG", ", by its tag, under Head"),
     NAME_BOTH(": --head TAG and --grip TAG", ": fill in both tags"),
-    NAME_SLEEVE("name one with --sleeve", "fill in one"),
+    NAME_SLEEVE("name one with --sleeve", "fill in its sleeve"),
     NAME_STIFFNESS("give a club with --club, or --target frequency=…", "start from a club, or fill in the frequency that is wanted"),
     NAME_LENGTH("give it with --length", "fill in the length that is wanted"),
     CARRY_STIFFNESS("write it with --target frequency=…", "read one of the two first, or fill in the frequency that is wanted"),

@@ -70,7 +70,8 @@ final class BendPages implements Routes {
             return;
         }
         List<String> heads = form.text("job").isPresent() ? service().headsOf(form.text("job").get()) : List.of();
-        site.page(ctx, "bendBegin", "Bend", Section.BEND, Map.of("heads", heads, "job", form.text("job").orElse("")));
+        site.page(ctx, "bendBegin", "Bend", Section.BEND, Map.of("heads", heads, "job", form.text("job").orElse(""),
+            "waiting", heads.isEmpty() ? BendService.waiting(site.book()) : List.of()));
     }
 
     private BendService service() throws BadInput {
@@ -108,9 +109,20 @@ final class BendPages implements Routes {
             typed.put(field, form.text(field).orElse(""));
         }
         site.page(ctx, "bendTarget", "Bend " + ctx.pathParam("head"), Section.BEND, Map.of("head", ctx.pathParam("head"), "typed", typed,
-            "working", form.text("working").orElse(Working.LIVE.word()), "job", form.text("job").orElse(""),
-            "messages", (form.text("sent").isPresent() || messages.size() != 1 || !messages.get(0).startsWith("no angles") ? messages
-                : List.<String>of()).stream().map(OfFields::said).toList()));
+            "angles", angles(ctx.pathParam("head")), "working", form.text("working").orElse(Working.LIVE.word()), "job", form.text("job").orElse(""),
+            "messages", form.text("sent").isPresent() || messages.size() != 1 || !messages.get(0).startsWith("no angles") ? messages
+                : List.of()));
+    }
+
+    /** The angles a head is bent in, with what is on record; where there is no such head, every angle there is. */
+    private Map<Quantity, OptionalDouble> angles(String head) {
+        try {
+            return service().bendable(head);
+        } catch (BadInput noSuchHead) {
+            Map<Quantity, OptionalDouble> all = new EnumMap<>(Quantity.class);
+            ANGLES.forEach(quantity -> all.put(quantity, OptionalDouble.empty()));
+            return all;
+        }
     }
 
     private static String key(Context ctx) {

@@ -72,7 +72,7 @@ final class ChangePages implements Routes {
                 part.put("cautions", Cautions.of(answer.change()));
             } catch (BadInput cannot) {
                 ctx.status(BAD_REQUEST);
-                part.put("messages", Stream.concat(messages.stream(), cannot.messages().stream().map(OfFields::said)).toList());
+                part.put("messages", Stream.concat(messages.stream(), cannot.messages().stream()).toList());
             }
         }
         if (Site.wantsPart(ctx)) {

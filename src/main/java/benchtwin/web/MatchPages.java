@@ -83,7 +83,7 @@ final class MatchPages implements Routes {
                 part.put("cautions", Cautions.of(answer));
             } catch (BadInput cannot) {
                 ctx.status(BAD_REQUEST);
-                cannot.messages().stream().map(OfFields::said).forEach(said::add);
+                said.addAll(cannot.messages());
             }
         }
         part.put("asked", asked);

@@ -46,7 +46,7 @@ final class PredictPages implements Routes {
                 part.put("answer", answer(asked, site.stock().of(site.book(), false)));
             } catch (BadInput cannot) {
                 ctx.status(BAD_REQUEST);
-                cannot.messages().stream().map(OfFields::said).forEach(messages::add);
+                messages.addAll(cannot.messages());
             }
         }
         part.put("asked", asked);

@@ -81,7 +81,7 @@ final class ShaftsPages implements Routes {
         } catch (BadInput cannot) {
             // where nothing was asked yet, the club's own head may be the one that broke: another can be named
             ctx.status(asked.asked().query().isEmpty() ? OK : BAD_REQUEST);
-            part.put("messages", Stream.concat(messages.stream(), cannot.messages().stream().map(OfFields::said)).toList());
+            part.put("messages", Stream.concat(messages.stream(), cannot.messages().stream()).toList());
         }
         if (Site.wantsPart(ctx)) {
             ctx.header("HX-Push-Url", asked.asked().at(path(asked)));

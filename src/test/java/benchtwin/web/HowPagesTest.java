@@ -183,7 +183,7 @@ class HowPagesTest {
             + "H-901,Alder 2,driver,right,9.4,soled,0.335,parallel,fixed,new,2023-05-03,Kim\n");
         CommandLine.run(PAGES, "stock", "import", "--heads", heads.toString());
         List<Number> numbers = allOpen("/stock/head:H-901", "head H-901");
-        assertThat(numbers.get(0).text()).isEqualTo("9.40°");
+        assertThat(numbers.get(0).label()).startsWith("loft 9.40° ±");
         AccountText told = account(numbers.get(0).href());
         assertThat(told.rows("As it was read")).singleElement().satisfies(row -> {
             assertThat(row.get(3)).isEqualTo("default (memory)");

@@ -106,7 +106,7 @@ class PredictPagesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         head=H-9999&shaft=S-035               | no head is tagged H-9999
-        head=H-101&shaft=S-001                | takes a sleeve and shaft S-001 has none on: name one in the field “sleeve”
+        head=H-101&shaft=S-001                | takes a sleeve and shaft S-001 has none on: fill in its sleeve
         head=H-101&shaft=S-035&setting=9      | has no setting 9; it has
         head=H-101&shaft=S-035&bendLie=1      | takes a sleeve and is never bent; give a setting
         head=H-101&shaft=S-035&length=44&buttCut=1 | give a length or a butt cut, not both

@@ -63,7 +63,7 @@ class ProfilePagesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         sent=yes&by-lie=-1&risk=2           | risk: expected above 0 and at most 0.5
-        sent=yes&by-lie=-1&limit=4          | say why in the field “although”
+        sent=yes&by-lie=-1&limit=4          | say why; the words are written down
         sent=yes&by-lie=flat                | lie: "flat" is not a number
         """)
     void whatCannotBeBentSoIsSaidAndTheFormKept(String query, String words) throws Exception {
