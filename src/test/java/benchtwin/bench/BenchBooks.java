@@ -3,16 +3,13 @@ package benchtwin.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.book.BookTable;
+import benchtwin.samples.TestClock;
 import benchtwin.stock.StockFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +21,7 @@ import java.util.function.UnaryOperator;
 final class BenchBooks {
 
     static final Path SAMPLES = Path.of("inventory-samples");
+    private static final Instant START = Instant.parse("2026-06-01T08:00:00Z");
     private static Path imported;
 
     private BenchBooks() {
@@ -31,7 +29,7 @@ final class BenchBooks {
 
     /** An empty book. */
     static OpenBook empty(Path folder) throws BadInput {
-        return OpenBook.open(folder.resolve("test.book"), Optional.of("Jo"), new TickingClock());
+        return OpenBook.open(folder.resolve("test.book"), Optional.of("Jo"), TestClock.ticking(START));
     }
 
     /** A book of one's own with the sample workshop in it. */
@@ -42,7 +40,7 @@ final class BenchBooks {
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
-        return OpenBook.open(file, Optional.of("Jo"), new TickingClock());
+        return OpenBook.open(file, Optional.of("Jo"), TestClock.ticking(START));
     }
 
     private static synchronized Path imported() throws BadInput {
@@ -54,7 +52,7 @@ final class BenchBooks {
             }
             imported.toFile().deleteOnExit();
             imported.getParent().toFile().deleteOnExit();
-            OpenBook book = OpenBook.open(imported, Optional.of("Jo"), new TickingClock());
+            OpenBook book = OpenBook.open(imported, Optional.of("Jo"), TestClock.ticking(START));
             StockImport.Imported all = take(book, SAMPLES);
             assertThat(all.changed()).isZero();
             assertThat(imported.resolveSibling("imported.book-wal")).as("all is in the one file").doesNotExist();
@@ -132,27 +130,5 @@ final class BenchBooks {
     /** What is read of a part now, of one quantity. */
     static double reading(OpenBook book, String tag, String quantity) throws BadInput {
         return part(book, tag).readings().stream().filter(one -> one.quantity().equals(quantity)).findFirst().orElseThrow().value();
-    }
-
-    /** A clock that moves on a minute each time it is looked at. */
-    static final class TickingClock extends Clock {
-
-        private Instant now = Instant.parse("2026-06-01T08:00:00Z");
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public synchronized Instant instant() {
-            now = now.plus(Duration.ofMinutes(1));
-            return now;
-        }
     }
 }

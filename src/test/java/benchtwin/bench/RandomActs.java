@@ -10,11 +10,8 @@ import benchtwin.book.NewReading;
 import benchtwin.book.PartActs;
 import benchtwin.book.Thing;
 import benchtwin.book.ThingKind;
-import java.time.Clock;
+import benchtwin.samples.TestClock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,37 +22,12 @@ final class RandomActs {
 
     private static final List<ThingKind> STOCK = List.of(ThingKind.HEAD, ThingKind.SHAFT, ThingKind.GRIP, ThingKind.SLEEVE, ThingKind.WEIGHT);
 
-    /** Stands still but for what moves it on. */
-    static final class MovedClock extends Clock {
-
-        private Instant now = Instant.parse("2026-06-01T08:00:00Z");
-
-        void on(Duration by) {
-            now = now.plus(by);
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    }
-
     private final OpenBook book;
-    private final MovedClock clock;
+    private final TestClock clock;
     private final Random random;
     private int made;
 
-    RandomActs(OpenBook book, MovedClock clock, long seed) {
+    RandomActs(OpenBook book, TestClock clock, long seed) {
         this.book = book;
         this.clock = clock;
         this.random = new Random(seed);

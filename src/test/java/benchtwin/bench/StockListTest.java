@@ -3,6 +3,8 @@ package benchtwin.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchtwin.samples.TestClock;
+import java.time.Instant;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +27,7 @@ class StockListTest {
 
     @TempDir
     private Path folder;
-    private final RandomActs.MovedClock clock = new RandomActs.MovedClock();
+    private final TestClock clock = TestClock.at(Instant.parse("2026-06-01T08:00:00Z"));
     private final StockList list = new StockList();
     private OpenBook book;
 

@@ -6,6 +6,8 @@ import benchtwin.book.Book;
 import benchtwin.book.EventKind;
 import benchtwin.book.NewEvent;
 import benchtwin.book.ThingKind;
+import benchtwin.samples.TestClock;
+import java.time.Instant;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -26,7 +28,7 @@ class StockMemoryTest {
 
     @TempDir
     private Path folder;
-    private final RandomActs.MovedClock clock = new RandomActs.MovedClock();
+    private final TestClock clock = TestClock.at(Instant.parse("2026-06-01T08:00:00Z"));
     private final StockMemory memory = new StockMemory();
     private OpenBook book;
 

@@ -4,6 +4,7 @@ import static benchtwin.book.Books.JO;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchtwin.samples.TestClock;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -70,7 +71,7 @@ class BookTest {
 
     @Test
     void aLookBackShowsWhatWasKnownThenAndWhatWasTrueThen() throws BookProblem {
-        Books.TickingClock clock = new Books.TickingClock(Instant.parse("2026-05-01T08:00:00Z"));
+        TestClock clock = TestClock.ticking(Instant.parse("2026-05-01T08:00:00Z"));
         Book book = Book.open(folder.resolve("back.book"), clock);
         Thing club = book.write(JO, "record", entry -> entry.add(ThingKind.CLUB, "C-1", NewEvent.of(EventKind.RECORDED)
             .at(Moment.on(LocalDate.of(2026, 5, 1))).reading(List.of(NewReading.of("loft_deg", 9, "degrees")))));

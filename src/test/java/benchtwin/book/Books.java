@@ -1,14 +1,12 @@
 package benchtwin.book;
 
+import benchtwin.samples.TestClock;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,7 +33,7 @@ final class Books {
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
-        return Book.open(file, new TickingClock(Instant.parse("2026-05-01T08:00:00Z")));
+        return Book.open(file, TestClock.ticking(Instant.parse("2026-05-01T08:00:00Z")));
     }
 
     static List<Thing> things(Book book, ThingKind kind) throws BookProblem {
@@ -44,35 +42,5 @@ final class Books {
 
     static List<String> tags(Book book, ThingKind kind) throws BookProblem {
         return things(book, kind).stream().map(Thing::tag).toList();
-    }
-
-    /** A clock that moves on a minute each time it is looked at. */
-    static final class TickingClock extends Clock {
-
-        private Instant now;
-
-        TickingClock(Instant start) {
-            now = start;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public synchronized Instant instant() {
-            now = now.plus(Duration.ofMinutes(1));
-            return now;
-        }
-
-        synchronized void set(Instant instant) {
-            now = instant;
-        }
     }
 }

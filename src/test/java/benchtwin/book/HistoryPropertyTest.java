@@ -2,6 +2,7 @@ package benchtwin.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.samples.TestClock;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -44,7 +45,7 @@ class HistoryPropertyTest {
     @ValueSource(longs = {11, 12, 13, 14, 15, 16})
     void everyQuestionIsAnsweredAsTheSlipsWould(long seed) throws BookProblem {
         Random random = new Random(seed);
-        Books.TickingClock clock = new Books.TickingClock(Instant.EPOCH);
+        TestClock clock = TestClock.ticking(Instant.EPOCH);
         Book book = Book.open(Books.in(folder).file(), clock);
         for (int day = 0; day < DAYS; day++) {
             clock.set(FIRST.plusDays(day).atTime(9, 0).toInstant(ZoneOffset.UTC));

@@ -3,6 +3,7 @@ package benchtwin.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import benchtwin.samples.TestClock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -123,7 +124,7 @@ class LocksTest {
 
     @Test
     void aClockThatWasPutBackDoesNotPutAnEntryBeforeTheOneItFollows() throws BookProblem {
-        Books.TickingClock clock = new Books.TickingClock(Instant.parse("2026-05-03T08:00:00Z"));
+        TestClock clock = TestClock.ticking(Instant.parse("2026-05-03T08:00:00Z"));
         Book book = Book.open(folder.resolve("clock.book"), clock);
         Moment first = book.write(Books.JO, "first", BookEntry::at);
         clock.set(Instant.parse("2026-05-01T08:00:00Z"));

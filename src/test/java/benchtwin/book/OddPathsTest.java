@@ -3,6 +3,7 @@ package benchtwin.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import benchtwin.samples.TestClock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -34,7 +35,7 @@ class OddPathsTest {
         Path copy = file.resolveSibling("copy of " + name);
         book.backUp(copy);
         book.write(Books.JO, "receive", entry -> entry.add(ThingKind.HEAD, "H-2", NewEvent.of(EventKind.RECEIVED)));
-        Optional<Path> aside = BookRestore.restore(file, copy, new Books.TickingClock(Instant.parse(
+        Optional<Path> aside = BookRestore.restore(file, copy, TestClock.ticking(Instant.parse(
             "2026-05-01T08:00:00Z")));
         List<String> heads = book.read(view -> view.things(ThingKind.HEAD)).stream().map(Thing::tag).toList();
         assertThat(heads).containsExactly("H-1");

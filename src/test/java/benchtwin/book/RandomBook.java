@@ -1,11 +1,10 @@
 package benchtwin.book;
 
+import benchtwin.samples.TestClock;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -21,29 +20,8 @@ final class RandomBook {
     private static final List<String> FACTS = List.of("model", "place", "condition", "state", "finish", "it's \"a\" fact", "{", "\0");
     private static final List<String> QUANTITIES = List.of("loft_deg", "lie_deg", "mass_g", "frequency_cpm", "length_mm");
 
-    /** Shows a time that is set for it. */
-    private static final class JumpingClock extends Clock {
-
-        private Instant now = Instant.parse("2026-03-01T08:00:00Z");
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    }
-
     private final Random random;
-    private final JumpingClock clock = new JumpingClock();
+    private final TestClock clock = TestClock.at(Instant.parse("2026-03-01T08:00:00Z"));
     private int done;
     private int refused;
 
@@ -66,7 +44,7 @@ final class RandomBook {
     /** Several acts, each an entry of its own. */
     void act(Book book, int acts) throws BookProblem {
         for (int act = 0; act < acts; act++) {
-            clock.now = clock.now.plus(Duration.ofMinutes(random.nextInt(20) == 0 ? -600 : random.nextInt(900)));
+            clock.on(Duration.ofMinutes(random.nextInt(20) == 0 ? -600 : random.nextInt(900)));
             Author author = new Author(random.nextBoolean() ? Optional.of(HostileTexts.any(random)) : Optional.empty(), "test build");
             try {
                 book.write(author, HostileTexts.any(random), entry -> {

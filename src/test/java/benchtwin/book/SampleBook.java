@@ -1,5 +1,6 @@
 package benchtwin.book;
 
+import benchtwin.samples.TestClock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,7 +30,7 @@ final class SampleBook {
         Path file = Path.of(args[0]);
         Files.deleteIfExists(file);
         Book book = Book.open(Files.createTempDirectory("sample").resolve("sample.book"),
-            new Books.TickingClock(Instant.parse("2026-05-01T08:00:00Z")));
+            TestClock.ticking(Instant.parse("2026-05-01T08:00:00Z")));
         fill(book);
         book.backUp(file);
         lines(book).forEach(System.out::println);

@@ -11,11 +11,9 @@ import benchtwin.stock.SheetRow;
 import benchtwin.stock.StockFiles;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
@@ -102,11 +100,10 @@ public final class SeasonBook {
      */
     public static Path make(Size size, long seed, Path file) throws IOException, BadInput, BookProblem {
         Draw draw = new Draw(seed);
-        SetClock clock = new SetClock();
+        TestClock clock = TestClock.at(evening(FIRST_DAY));
         SeasonStock stock = new SeasonStock(draw.of("stock"), size);
         Path folder = file.resolveSibling(file.getFileName() + ".stock");
         stock.write(folder);
-        clock.set(FIRST_DAY);
         StockFiles files = StockFiles.inFolder(folder);
         StockImport.enter(ClockedBook.open(file, BY, clock), StockImport.read(files, false));
         int read = InventoryReader.readSheets(files, false).rows().stream().map(SheetRow::readings).mapToInt(List::size)
@@ -117,28 +114,8 @@ public final class SeasonBook {
         return folder;
     }
 
-    /** A clock that stands at half past seven in the evening of a day. */
-    static final class SetClock extends Clock {
-
-        private Instant now = Instant.EPOCH;
-
-        void set(LocalDate day) {
-            now = day.atTime(LocalTime.of(19, 30)).toInstant(ZoneOffset.UTC);
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
+    /** Half past seven in the evening of a day. */
+    static Instant evening(LocalDate day) {
+        return day.atTime(LocalTime.of(19, 30)).toInstant(ZoneOffset.UTC);
     }
 }

@@ -33,11 +33,11 @@ final class SeasonYear {
     private final SeasonStock stock;
     private final Book book;
     private final Author author;
-    private final SeasonBook.SetClock clock;
+    private final TestClock clock;
     private final Map<String, Thing> clubs = new HashMap<>();
     private int left;
 
-    SeasonYear(Draw draw, SeasonStock stock, Book book, Author author, SeasonBook.SetClock clock) {
+    SeasonYear(Draw draw, SeasonStock stock, Book book, Author author, TestClock clock) {
         this.draw = draw;
         this.stock = stock;
         this.book = book;
@@ -60,7 +60,7 @@ final class SeasonYear {
         SeasonParts parts = new SeasonParts(draw.of("parts"), stock);
         for (int week = 0; week < WEEKS; week++) {
             LocalDate monday = SeasonBook.FIRST_DAY.plusWeeks(week);
-            clock.set(monday.plusDays(6));
+            clock.set(SeasonBook.evening(monday.plusDays(6)));
             List<SeasonClubs.Club> due = weeks.get(week);
             int number = week;
             left -= book.write(author, "parts of week " + (week + 1), entry -> parts.week(entry, number, WEEKS, monday));

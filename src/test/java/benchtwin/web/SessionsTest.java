@@ -2,12 +2,14 @@ package benchtwin.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.samples.TestClock;
+import java.time.Instant;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 
 class SessionsTest {
 
-    private final FakeClock clock = new FakeClock();
+    private final TestClock clock = TestClock.at(Instant.parse("2026-05-21T07:00:00Z"));
     private final Sessions sessions = new Sessions(clock);
 
     @Test
@@ -23,7 +25,7 @@ class SessionsTest {
     void usedAgainInTimeItGoesOn() {
         sessions.open("a");
         for (int k = 0; k < 5; k++) {
-            clock.goOn(Sessions.IDLE);
+            clock.on(Sessions.IDLE);
             assertThat(sessions.use("a")).as("after %d times the idle time", k + 1).isTrue();
         }
     }
@@ -31,7 +33,7 @@ class SessionsTest {
     @Test
     void unusedForLongerItEnds() {
         sessions.open("a");
-        clock.goOn(Sessions.IDLE.plusMillis(1));
+        clock.on(Sessions.IDLE.plusMillis(1));
         assertThat(sessions.use("a")).isFalse();
         assertThat(sessions.use("a")).as("and stays so").isFalse();
     }
@@ -41,10 +43,10 @@ class SessionsTest {
         sessions.open("a");
         Duration step = Sessions.LONGEST.dividedBy(8);
         for (int k = 0; k < 8; k++) {
-            clock.goOn(step);
+            clock.on(step);
             assertThat(sessions.use("a")).isTrue();
         }
-        clock.goOn(Duration.ofMillis(1));
+        clock.on(Duration.ofMillis(1));
         assertThat(sessions.use("a")).isFalse();
     }
 
@@ -52,10 +54,10 @@ class SessionsTest {
     void ofTooManyTheOneUnusedLongestGoes() {
         for (int k = 0; k < Sessions.MOST; k++) {
             sessions.open("s" + k);
-            clock.goOn(Duration.ofSeconds(1));
+            clock.on(Duration.ofSeconds(1));
         }
         sessions.use("s0");
-        clock.goOn(Duration.ofSeconds(1));
+        clock.on(Duration.ofSeconds(1));
         sessions.open("one more");
         assertThat(sessions.use("s0")).isTrue();
         assertThat(sessions.use("s1")).isFalse();

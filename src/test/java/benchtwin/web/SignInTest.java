@@ -2,6 +2,8 @@ package benchtwin.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.samples.TestClock;
+import java.time.Instant;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.time.Duration;
@@ -17,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SignInTest {
 
     private static final String WORDS = "lantern gravel seven spoons";
-    private static final FakeClock CLOCK = new FakeClock();
+    private static final TestClock CLOCK = TestClock.at(Instant.parse("2026-05-21T07:00:00Z"));
 
     @RegisterExtension
     static final WebBook PAGES = new WebBook(Access.network(PassphraseHash.of(WORDS), List.of("bench.local")), CLOCK, List.of());
@@ -26,7 +28,7 @@ class SignInTest {
 
     @AfterEach
     void wrongTriesAreForgotten() {
-        CLOCK.goOn(TryLimit.WINDOW.multipliedBy(2));
+        CLOCK.on(TryLimit.WINDOW.multipliedBy(2));
     }
 
     @ParameterizedTest
@@ -74,9 +76,9 @@ class SignInTest {
     @Test
     void aTabletThatLiesUnusedIsSignedOut() throws Exception {
         signedIn();
-        CLOCK.goOn(Sessions.IDLE.minusSeconds(1));
+        CLOCK.on(Sessions.IDLE.minusSeconds(1));
         assertThat(stranger.get("/players").statusCode()).isEqualTo(200);
-        CLOCK.goOn(Sessions.IDLE.plusSeconds(1));
+        CLOCK.on(Sessions.IDLE.plusSeconds(1));
         assertThat(stranger.get("/players").statusCode()).isEqualTo(303);
     }
 
@@ -102,7 +104,7 @@ class SignInTest {
         assertThat(tooOften.statusCode()).as("even the right one waits").isEqualTo(429);
         assertThat(tooOften.headers().firstValue("Retry-After")).hasValue("2");
         assertThat(tooOften.body()).contains("Wait 2 s, then try again.");
-        CLOCK.goOn(TryLimit.FIRST_WAIT);
+        CLOCK.on(TryLimit.FIRST_WAIT);
         assertThat(stranger.post("/sign-in", Map.of("passphrase", WORDS)).statusCode()).isEqualTo(303);
     }
 
@@ -137,6 +139,6 @@ class SignInTest {
     private void signedIn() throws Exception {
         stranger.get("/sign-in");
         assertThat(stranger.post("/sign-in", Map.of("passphrase", WORDS)).statusCode()).isEqualTo(303);
-        CLOCK.goOn(Duration.ofSeconds(1));
+        CLOCK.on(Duration.ofSeconds(1));
     }
 }

@@ -2,12 +2,14 @@ package benchtwin.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtwin.samples.TestClock;
+import java.time.Instant;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 
 class TryLimitTest {
 
-    private final FakeClock clock = new FakeClock();
+    private final TestClock clock = TestClock.at(Instant.parse("2026-05-21T07:00:00Z"));
     private final TryLimit limit = new TryLimit(clock);
 
     @Test
@@ -26,9 +28,9 @@ class TryLimitTest {
         }
         for (int k = 0; k < 14; k++) {
             assertThat(limit.ask("a")).as("wait %d", k + 1).isEqualTo(expected);
-            clock.goOn(expected.minusMillis(1));
+            clock.on(expected.minusMillis(1));
             assertThat(limit.ask("a")).as("a moment too early").isEqualTo(Duration.ofMillis(1));
-            clock.goOn(Duration.ofMillis(1));
+            clock.on(Duration.ofMillis(1));
             assertThat(limit.ask("a")).isZero();
             expected = expected.multipliedBy(2).compareTo(TryLimit.LONGEST_WAIT) > 0 ? TryLimit.LONGEST_WAIT : expected.multipliedBy(2);
         }
@@ -59,7 +61,7 @@ class TryLimitTest {
             assertThat(limit.ask("a" + k)).isZero();
         }
         assertThat(limit.ask("fresh")).isEqualTo(TryLimit.WINDOW);
-        clock.goOn(TryLimit.WINDOW);
+        clock.on(TryLimit.WINDOW);
         assertThat(limit.ask("fresh")).isZero();
     }
 
@@ -68,7 +70,7 @@ class TryLimitTest {
         for (int k = 0; k < TryLimit.FREE; k++) {
             limit.ask("a");
         }
-        clock.goOn(TryLimit.WINDOW.plusMillis(1));
+        clock.on(TryLimit.WINDOW.plusMillis(1));
         for (int k = 0; k < TryLimit.FREE; k++) {
             assertThat(limit.ask("a")).isZero();
         }
