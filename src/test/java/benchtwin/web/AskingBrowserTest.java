@@ -43,7 +43,7 @@ class AskingBrowserTest {
         Look.asItStands(BROWSER, "profile");
         BROWSER.open("/bend/H-004?change=yes").press("Or by how much is it to change?").press("How it is worked and read")
             .press("A limit you answer for");
-        Look.asItStands(BROWSER, "bend-target");
+        Look.asItStands(BROWSER, "bend-asked");
     }
 
     @Test

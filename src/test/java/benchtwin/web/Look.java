@@ -15,11 +15,13 @@ import java.util.logging.Level;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 
-/** Holds a page to what every page must be, in both themes, at both sizes and on paper, and keeps its pictures in {@code target/screens}. */
+/**
+ * Holds a page to what every page must be, in the light on a laptop, in the dark on a tablet, and on paper, and keeps its pictures in
+ * {@code target/screens}.
+ */
 final class Look {
 
     private static final Path SCREENS = Path.of("target", "screens");
-    private static final List<String> THEMES = List.of("light", "dark");
     private static final String THEME = "document.documentElement.dataset.theme";
 
     private final Browser browser;
@@ -42,20 +44,21 @@ final class Look {
     static void asItStands(Browser browser, String name) {
         Object before = browser.driver().executeScript("return " + THEME);
         Look look = new Look(browser);
-        for (String theme : THEMES) {
-            browser.driver().executeScript(THEME + " = arguments[0]", theme);
-            for (Screen screen : Screen.values()) {
-                browser.on(screen);
-                look.isAccessible("%s, %s, %s".formatted(name, theme, screen));
-                look.fitsTheScreen(name, screen);
-                look.photograph(name, screen, theme);
-            }
-        }
+        look.at(name, "light", Screen.LAPTOP);
+        look.at(name, "dark", Screen.TABLET);
         Paper.holds(browser.driver(), name);
         browser.driver().executeScript(THEME + " = arguments[0]", before);
         browser.on(Screen.LAPTOP);
         look.comesFromHereAlone();
         look.saysNothingInTheConsole();
+    }
+
+    private void at(String name, String theme, Screen screen) {
+        browser.driver().executeScript(THEME + " = arguments[0]", theme);
+        browser.on(screen);
+        isAccessible("%s, %s, %s".formatted(name, theme, screen));
+        fitsTheScreen(name, screen);
+        photograph(name, screen, theme);
     }
 
     private void isAccessible(String where) {

@@ -67,6 +67,7 @@ class ReadingBrowserTest {
 
     @Test
     void twoClubsBesideEachOther() {
+        Look.at(BROWSER, "compare-empty", "/clubs/LARKFIELD-DR/compare");
         BROWSER.open("/clubs/LARKFIELD-DR").press("Compare").type("Other club", "LARKFIELD-DR-2");
         BROWSER.press("Compare").sees("LARKFIELD-DR-2 against LARKFIELD-DR").sees("What else differs");
         Look.asItStands(BROWSER, "compare");

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtwin.bench.JobBook;
 import benchtwin.samples.PastWorkshop;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -18,6 +22,8 @@ class SetBrowserTest {
     /** Tables of a hundred clubs take their time on a busy machine. */
     private static final Duration LONG = Duration.ofMinutes(4);
 
+    @TempDir
+    private Path folder;
     @RegisterExtension
     static final WebBook PAGES = new WebBook();
     @RegisterExtension
@@ -54,6 +60,20 @@ class SetBrowserTest {
         assertThat(BROWSER.driver().findElements(By.cssSelector(".picture svg"))).hasSize(1);
         Look.asItStands(BROWSER, "set-plan");
         BROWSER.press("Make it a job").sees("Promised to job");
-        assertThat(JobBook.list(PAGES.book(), false)).extracting(job -> job.player().orElse("")).contains("M. Sandrow");
+        JobBook.Job job = JobBook.list(PAGES.book(), false).stream().filter(one -> one.player().equals(Optional.of("M. Sandrow"))).findFirst()
+            .orElseThrow();
+        BROWSER.open("/jobs/" + job.number()).sees("7-wood");
+        BROWSER.press("Draw the head of driver before and after").seen(By.cssSelector("details.opened svg"));
+        Look.asItStands(BROWSER, "job-of-a-set");
+        Look.at(BROWSER, "hand-over-set", "/jobs/" + job.number() + "/hand-over");
+        Look.at(BROWSER, "ticket-wish", "/jobs/" + job.number() + "/ticket");
+    }
+
+    @Test
+    void aFileOfSetsThatCannotBeReadIsSaidOnThePage() throws Exception {
+        Path file = Files.writeString(folder.resolve("set-targets.csv"), "player,hand,club,category,loft_deg\nA. New,right,driver,driver,steep\n");
+        BROWSER.open("/sets").press("Or sets out of files").field("set-targets.csv").sendKeys(file.toString());
+        BROWSER.press("Plan").sees("\"steep\" is not a number");
+        Look.asItStands(BROWSER, "sets-refused");
     }
 }
