@@ -68,19 +68,7 @@ public final class AnswerMemory<A> {
     }
 
     /**
-     * The answer, remembered or worked out.
-     * @param newest the stock it is worked out from, the very object
-     * @param asked  what is asked, with an equals of its own
-     * @param asks   works it out
-     * @return the answer
-     * @throws BadInput when it cannot be worked out; that is not remembered
-     */
-    public A of(Workshop newest, Object asked, Asks<A> asks) throws BadInput {
-        return within(Optional.empty(), newest, asked, asks).orElseThrow();
-    }
-
-    /**
-     * The answer, if it is there in time. It is worked out to its end either way.
+     * The answer, remembered or worked out, if it is there in time. It is worked out to its end either way.
      * @param patience how long to wait; for ever when empty
      * @param newest   the stock it is worked out from, the very object
      * @param asked    what is asked, with an equals of its own

@@ -9,7 +9,6 @@ import benchtwin.club.Quantity;
 import benchtwin.club.QuantityText;
 import benchtwin.mechanics.RulesLength;
 import benchtwin.mechanics.WoodLoft;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +52,7 @@ final class ClubValues {
         for (ReadColumn column : ReadColumn.values()) {
             List<CurrentReading> own = readings.stream().filter(reading -> reading.read().quantity().equals(column.column()))
                 .toList();
-            own.stream().max(Comparator.comparing(CurrentReading::since).thenComparing(CurrentReading::id)).ifPresent(newest ->
+            own.stream().max(CurrentReading.BY_TIME).ifPresent(newest ->
                 values.put(column.quantity(), value(newest, Repeats.with(newest, own))));
         }
         return values;
@@ -75,7 +74,7 @@ final class ClubValues {
         Value lie = values.get(Quantity.LIE);
         Value length = values.get(Quantity.LENGTH);
         if (lie != null && length != null && LengthMethod.RULES60.word().equals(length.condition().get(LENGTH_METHOD))) {
-            boolean wood = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();
+            boolean wood = category.filter(Category::isDriverOrFairway).isPresent();
             carried.put(Quantity.LENGTH, length.carried(length.value()
                 + RulesLength.shorterByMm(lie.value(), RulesLength.soleCentreMm(wood), RulesLength.SOLE_RADIUS_MM), LENGTH_METHOD, LengthMethod.AXIS.word()));
         }

@@ -145,6 +145,24 @@ public final class ColumnText {
      * @return in the column's unit; empty when it is none
      */
     static OptionalDouble parse(String column, String typed) {
+        OptionalDouble value = written(column, typed);
+        return value.isPresent() && Double.isFinite(value.getAsDouble()) ? value : OptionalDouble.empty();
+    }
+
+    /**
+     * The same, refused where it is none; a comma may stand for the point.
+     * @param column its name in the book
+     * @param called what a bench calls the quantity
+     * @param typed  as above
+     * @return in the column's unit
+     * @throws BadInput when it is no value
+     */
+    static double need(String column, String called, String typed) throws BadInput {
+        return parse(column, typed.replace(',', '.')).orElseThrow(() -> new BadInput("%s: \"%s\" is not a value; expected %s".formatted(called,
+            typed.strip(), expected(column))));
+    }
+
+    private static OptionalDouble written(String column, String typed) {
         String text = typed.strip().replace('−', '-');
         if (isInInches(column)) {
             return LengthText.parseMm(text);

@@ -169,7 +169,7 @@ public final class Corrections {
             return OptionalDouble.empty();
         }
         OptionalDouble value = ColumnText.parse(quantity, typed.get());
-        if (value.isEmpty() || !Double.isFinite(value.getAsDouble())) {
+        if (value.isEmpty()) {
             throw new BookProblem("\"%s\" is no %s; expected %s".formatted(typed.get(), ColumnText.name(quantity),
                 ColumnText.expected(quantity)));
         }

@@ -34,13 +34,13 @@ public final class HowBend {
                     BendWords.degrees(Math.max(0, ask.expectedDeg())), BendWords.degrees(ask.spreadDeg())))
             .say("It " + BendWords.restsOn(known, ask.direction(), wood) + ".")
             .table("What the metal gives of an ask, in degrees of hosel tilt", List.of("What", "Value#", "±#", "From"), List.of(
-                List.of("share that is kept", HowOption.fixed(3, known.gain()), HowOption.fixed(3, known.gainSpread()), from),
+                List.of("share that is kept", HowText.fixed(known.gain(), 3), HowText.fixed(known.gainSpread(), 3), from),
                 List.of("constant that is lost", BendWords.degrees(known.lossDeg()), BendWords.degrees(known.lossSpreadDeg()), from),
                 List.of("scatter of one bend", BendWords.degrees(scatter), "", Account.DEFAULT + " (memory)")))
             .say("Asked %1$s of tilt, it gives %2$s × %1$s − %3$s = %4$s.".formatted(BendWords.degrees(ask.tilt().askedDeg()),
-                HowOption.fixed(3, known.gain()), BendWords.degrees(known.lossDeg()), BendWords.degrees(ask.tilt().expectedDeg())))
+                HowText.fixed(known.gain(), 3), BendWords.degrees(known.lossDeg()), BendWords.degrees(ask.tilt().expectedDeg())))
             .say("Chance to end within tolerance: %s %%. That is the highest of the asks that pass its far end, or what the hosel has left, in at most %s %% of cases."
-                .formatted(HowOption.fixed(0, 100 * ask.tilt().withinChance()), HowOption.fixed(0, 100 * run.session().risk())))
+                .formatted(HowText.fixed(100 * ask.tilt().withinChance(), 0), HowText.fixed(100 * run.session().risk(), 0)))
             .law(Formula.NEXT_BEND).done();
     }
 

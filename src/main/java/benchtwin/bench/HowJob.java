@@ -11,6 +11,7 @@ import benchtwin.club.StepKind;
 import benchtwin.club.Wanted;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How the numbers of a job's plan came about: what a club of it should measure, and when it can be handed over. */
 public final class HowJob {
@@ -47,8 +48,7 @@ public final class HowJob {
                     ? "± " + QuantityText.size(quantity, plan.uncertainty().get(quantity)) : "");
             Wanted wanted = plan.wanted().get(quantity);
             if (wanted != null) {
-                tell.say("Wanted: %s; off by %s, where the tolerance is %s.".formatted(QuantityText.value(quantity, wanted.value()),
-                    QuantityText.difference(quantity, value - wanted.value()), QuantityText.size(quantity, wanted.tolerance())));
+                tell.say(HowOption.wanted(quantity, value, wanted, Optional.empty()));
             }
             made(book, tell, view.events(job));
             plan.reading().ifPresent(reading -> tell.law(Formula.of(quantity, reading, false), quantity.isAngle()

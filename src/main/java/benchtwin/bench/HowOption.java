@@ -13,7 +13,6 @@ import benchtwin.measure.Reading;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -101,7 +100,7 @@ public final class HowOption {
         return tell.law(Formula.UNCERTAINTY).done();
     }
 
-    private static String wanted(Quantity quantity, double value, Wanted wanted, Optional<String> from) {
+    static String wanted(Quantity quantity, double value, Wanted wanted, Optional<String> from) {
         return "Wanted: %s%s; off by %s, where the tolerance is %s.".formatted(QuantityText.value(quantity, wanted.value()),
             from.map(words -> " (" + words + ")").orElse(""), QuantityText.difference(quantity, value - wanted.value()),
             QuantityText.size(quantity, wanted.tolerance()));
@@ -141,13 +140,13 @@ public final class HowOption {
             Wanted wanted = target.of(quantity).orElseThrow();
             Double off = option.difference().get(quantity);
             rows.add(List.of(QuantityText.name(quantity), off == null ? "not measured: counts as one tolerance" : QuantityText.difference(quantity, off),
-                QuantityText.size(quantity, wanted.tolerance()), fixed(2, wanted.weight()), fixed(3, term.getValue())));
+                QuantityText.size(quantity, wanted.tolerance()), HowText.fixed(wanted.weight(), 2), HowText.fixed(term.getValue(), 3)));
         }
-        rows.add(List.of("work", "", "", "", fixed(3, option.effort())));
-        return Account.tell("How %s was ranked".formatted(name), "miss %s tol, cost %s".formatted(fixed(2, option.miss()), fixed(3, option.cost())), "")
+        rows.add(List.of("work", "", "", "", HowText.fixed(option.effort(), 3)));
+        return Account.tell("How %s was ranked".formatted(name), "miss %s tol, cost %s".formatted(HowText.fixed(option.miss(), 2), HowText.fixed(option.cost(), 3)), "")
             .table("What adds up to the cost", List.of("Quantity", "Off by#", "Tolerance#", "Weight#", "Share of miss²#"), rows)
             .say("A share is weight × (off / tolerance)² over the sum of the weights, %s. Miss² is the sum of the shares, %s; work is added to it."
-                .formatted(fixed(2, weights), fixed(3, option.miss() * option.miss())))
+                .formatted(HowText.fixed(weights, 2), HowText.fixed(option.miss() * option.miss(), 3)))
             .law(Formula.MISS).done();
     }
 
@@ -194,9 +193,5 @@ public final class HowOption {
             case DRY -> "dries";
             case NONE -> "";
         };
-    }
-
-    static String fixed(int decimals, double value) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value).replace('-', '−');
     }
 }

@@ -13,7 +13,6 @@ import benchtwin.measure.LengthText;
 import benchtwin.measure.Reading;
 import benchtwin.measure.Taken;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -78,7 +77,7 @@ public final class HowPart {
                 .law(Formula.MEAN);
         }
         CurrentReading newest = state.readings().stream().filter(reading -> reading.read().quantity().equals(column))
-            .max(Comparator.comparing(CurrentReading::since).thenComparing(CurrentReading::id)).orElseThrow();
+            .max(CurrentReading.BY_TIME).orElseThrow();
         if (!column.equals(FREQUENCY) && sitting.readings().stream().noneMatch(reading -> reading.id() == newest.id())) {
             tell.warn("A newer reading counts in its place: reading %d, %s.".formatted(newest.id(), ColumnText.value(column, newest.read().value().orElseThrow())));
         }

@@ -166,7 +166,7 @@ public final class HowRead {
         }
         double off = compared.difference().orElseThrow().value();
         tell.say("Off by %s − %s = %s ± %s, which is %s tolerances of %s: %s.".formatted(number(compared.b().orElseThrow()),
-            number(compared.a().orElseThrow()), HowText.moves(quantity, off), number(u), HowOption.fixed(2, off / compared.tolerance()),
+            number(compared.a().orElseThrow()), HowText.moves(quantity, off), number(u), HowText.fixed(off / compared.tolerance(), 2),
             QuantityText.size(quantity, compared.tolerance()), compared.isBeyondUncertainty() ? "more than measuring explains" : "no more than measuring explains"));
         tell.law(Formula.DIFFERENCE);
     }

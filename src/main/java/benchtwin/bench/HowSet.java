@@ -81,14 +81,14 @@ public final class HowSet {
         PlanScore score = answer.plan().score();
         List<CostLine> lines = answer.plan().why();
         double sum = lines.stream().mapToDouble(CostLine::cost).sum();
-        Account.Teller tell = Account.tell("How the cost of the plan comes about", HowOption.fixed(2, score.cost()) + " squared tolerances", "");
-        before.ifPresent(one -> tell.say("The plan before cost %s, less %s: against that, %s − %s.".formatted(HowOption.fixed(3, one.cost()),
-            HowOption.fixed(3, one.jointGain()), HowOption.fixed(3, score.cost() - score.jointGain()), HowOption.fixed(3, one.cost() - one.jointGain()))));
+        Account.Teller tell = Account.tell("How the cost of the plan comes about", HowText.fixed(score.cost(), 2) + " squared tolerances", "");
+        before.ifPresent(one -> tell.say("The plan before cost %s, less %s: against that, %s − %s.".formatted(HowText.fixed(one.cost(), 3),
+            HowText.fixed(one.jointGain(), 3), HowText.fixed(score.cost() - score.jointGain(), 3), HowText.fixed(one.cost() - one.jointGain(), 3))));
         return tell
             .say("The parts as chosen cost %s. Then the clubs of each group were planned once more, jointly, which took off %s: what is left is the sum below."
-                .formatted(HowOption.fixed(3, score.cost()), HowOption.fixed(3, score.jointGain())))
-            .table("What it adds up from: %s".formatted(HowOption.fixed(3, sum)), List.of("Player and group", "Rule", "Squared tolerances#"),
-                lines.stream().map(line -> List.of(line.player() + ", " + line.group(), line.rule(), HowOption.fixed(3, line.cost()))).toList())
+                .formatted(HowText.fixed(score.cost(), 3), HowText.fixed(score.jointGain(), 3)))
+            .table("What it adds up from: %s".formatted(HowText.fixed(sum, 3)), List.of("Player and group", "Rule", "Squared tolerances#"),
+                lines.stream().map(line -> List.of(line.player() + ", " + line.group(), line.rule(), HowText.fixed(line.cost(), 3))).toList())
             .law(Formula.SET_COST, prices(answer.request().alikeness())).done();
     }
 
@@ -100,7 +100,7 @@ public final class HowSet {
     public static Account order(SetService.Answer answer) {
         return Account.tell("What is worth ordering, and why", "%d parts".formatted(answer.plan().order().size()), "")
             .table("Part by part", List.of("Part", "For", "Takes off about#"), answer.plan().order().stream().map(line -> List.of(line.part(),
-                line.forWhom(), Double.isInfinite(line.gain()) ? "builds it" : HowOption.fixed(3, line.gain()))).toList())
+                line.forWhom(), Double.isInfinite(line.gain()) ? "builds it" : HowText.fixed(line.gain(), 3))).toList())
             .law(Formula.PRICE).done();
     }
 
@@ -117,10 +117,10 @@ public final class HowSet {
         }
         double all = answer.plan().score().cost();
         Account.Teller tell = Account.tell("What the locked parts cost", Double.isInfinite(cost.getAsDouble()) ? "a club"
-            : HowOption.fixed(3, cost.getAsDouble()) + " squared tolerances", "");
+            : HowText.fixed(cost.getAsDouble(), 3) + " squared tolerances", "");
         if (!Double.isInfinite(cost.getAsDouble())) {
-            tell.say("With them the plan costs %s; without them one was found for %s.".formatted(HowOption.fixed(3, all),
-                HowOption.fixed(3, all - cost.getAsDouble())));
+            tell.say("With them the plan costs %s; without them one was found for %s.".formatted(HowText.fixed(all, 3),
+                HowText.fixed(all - cost.getAsDouble(), 3)));
         }
         return tell.table("Locked", List.of("Club", "Head", "Shaft"), answer.request().pins().stream().map(pin -> List.of(pin.player() + ", "
             + pin.club(), pin.head().orElse(""), pin.shaft().orElse(""))).toList()).law(Formula.DECIDED).done();
@@ -142,14 +142,14 @@ public final class HowSet {
         Account.Teller tell = Account.tell("What is proven of the plan", proven(score.gapPercent()), "");
         if (score.bound().isPresent()) {
             String gap = score.gapPercent().getAsDouble() == 0 ? "" : ", so it can be bettered by at most (%1$s − %2$s) / %1$s = %3$s %%";
-            tell.say(("The plan costs %1$s; nothing below %2$s is possible" + gap + ".").formatted(HowOption.fixed(4, score.cost()),
-                HowOption.fixed(4, score.bound().getAsDouble()), SetWords.percent(score.gapPercent().getAsDouble())));
+            tell.say(("The plan costs %1$s; nothing below %2$s is possible" + gap + ".").formatted(HowText.fixed(score.cost(), 4),
+                HowText.fixed(score.bound().getAsDouble(), 4), SetWords.percent(score.gapPercent().getAsDouble())));
         } else {
             tell.say("The search ended before it was shown how little the plan can cost, or that no more clubs can be built.");
         }
         tell.say(("It holds of every plan that builds as much from the %,d pairs of head and shaft that were worked out, of %,d that fit. "
             + "The rest looked dearer by a rough cost. Planning groups jointly afterwards, worth %s, is outside of the proof.").formatted(
-                score.options(), score.pairs(), HowOption.fixed(3, score.jointGain())));
+                score.options(), score.pairs(), HowText.fixed(score.jointGain(), 3)));
         return steps(tell, steps).law(Formula.SET_PROOF, "seed %d, %d rounds".formatted(score.seed(), score.rounds())).done();
     }
 
@@ -167,9 +167,9 @@ public final class HowSet {
     private static Account.Teller steps(Account.Teller tell, List<PlanProgress> steps) {
         List<List<String>> rows = new ArrayList<>();
         for (PlanProgress step : steps) {
-            rows.add(List.of(HowOption.fixed(1, step.seconds()) + " s", Integer.toString(step.rounds()), Integer.toString(step.unbuilt()),
-                HowOption.fixed(3, step.cost()), step.gapPercent().isEmpty() ? "not shown"
-                    : HowOption.fixed(3, step.cost() * (1 - step.gapPercent().getAsDouble() / 100)), proven(step.gapPercent())));
+            rows.add(List.of(HowText.fixed(step.seconds(), 1) + " s", Integer.toString(step.rounds()), Integer.toString(step.unbuilt()),
+                HowText.fixed(step.cost(), 3), step.gapPercent().isEmpty() ? "not shown"
+                    : HowText.fixed(step.cost() * (1 - step.gapPercent().getAsDouble() / 100), 3), proven(step.gapPercent())));
         }
         return tell.table("How plan and proof came on", List.of("After", "Round#", "Left out#", "Cost#", "No plan below#", "So"), rows, true);
     }
@@ -194,10 +194,10 @@ public final class HowSet {
             throw new BadInput("this plan builds no club of \"%s\" for %s".formatted(group, player));
         }
         List<CostLine> lines = answer.plan().why().stream().filter(line -> line.player().equals(player) && line.group().equals(group)).toList();
-        return Account.tell("What %s of %s cost".formatted(group, player), HowOption.fixed(3, lines.stream().mapToDouble(CostLine::cost).sum())
+        return Account.tell("What %s of %s cost".formatted(group, player), HowText.fixed(lines.stream().mapToDouble(CostLine::cost).sum(), 3)
                 + " squared tolerances", "")
             .table("Rule by rule", List.of("Rule", "Squared tolerances#"), lines.stream().map(line -> List.of(line.rule(),
-                HowOption.fixed(3, line.cost()))).toList())
+                HowText.fixed(line.cost(), 3))).toList())
             .table("Club by club", List.of("Club", "Miss²#", "Effort#", "Frequency off, tol#", "Swing off, tol#", "Raw shaft#", "Head model", "Shaft model"),
                 clubs.stream().map(club -> row(club, club.build().orElseThrow())).toList())
             .say("Distance is the sum of miss², work the sum of effort. What is unlike is its price times the sum of squares about the mean of its column; "
@@ -209,7 +209,7 @@ public final class HowSet {
         Target target = club.target().orElseThrow();
         Quantity swing = target.of(Quantity.BUTT_INERTIA).filter(wanted -> wanted.weight() > 0).isPresent() ? Quantity.BUTT_INERTIA
             : Quantity.SWING_WEIGHT;
-        return List.of(club.wanted().club(), HowOption.fixed(4, build.miss() * build.miss()), HowOption.fixed(4, build.effort()),
+        return List.of(club.wanted().club(), HowText.fixed(build.miss() * build.miss(), 4), HowText.fixed(build.effort(), 4),
             off(target, build, Quantity.FREQUENCY), off(target, build, swing),
             build.shaft().massG().map(mass -> QuantityText.value(Quantity.SHAFT_MASS, mass.value())).orElse("not weighed"),
             build.head().model(), build.shaft().model());
@@ -218,6 +218,6 @@ public final class HowSet {
     private static String off(Target target, Ranked build, Quantity quantity) {
         Optional<Wanted> wanted = target.of(quantity);
         return wanted.isEmpty() || !build.predicted().containsKey(quantity) ? ""
-            : HowOption.fixed(3, wanted.get().deviation(build.predicted().get(quantity)));
+            : HowText.fixed(wanted.get().deviation(build.predicted().get(quantity)), 3);
     }
 }

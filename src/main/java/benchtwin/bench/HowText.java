@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** How the numbers behind a number are written: a digit more than the number itself. */
-final class HowText {
+public final class HowText {
 
     private HowText() {
     }
@@ -20,13 +20,11 @@ final class HowText {
      * @return text
      */
     static String number(double value, String unit) {
-        String format = switch (unit) {
-            case "" -> "%.4f";
-            case "g·cm²", "kg·cm²" -> "%.0f";
-            case "°" -> "%.2f";
-            default -> "%.2f";
-        };
-        String text = String.format(Locale.ROOT, format, value).replace('-', '−');
+        String text = fixed(value, switch (unit) {
+            case "" -> 4;
+            case "g·cm²", "kg·cm²" -> 0;
+            default -> 2;
+        });
         return text + (unit.isEmpty() || unit.equals("°") ? unit : " " + unit);
     }
 

@@ -125,15 +125,6 @@ public final class MatchService {
         return answer(workshop, favourite, wish);
     }
 
-    /**
-     * How the angles of a target are read where nothing is said of it.
-     * @param category of its head
-     * @return soled for a driver or a fairway wood, by the leading edge for any other
-     */
-    public static AngleReading usualReading(Category category) {
-        return category == Category.DRIVER || category == Category.FAIRWAY ? AngleReading.SOLED : AngleReading.EDGE;
-    }
-
     private static MatchAnswer answer(Workshop workshop, Favourite favourite, Wish wish) throws BadInput {
         if (wish.keep() == Keep.SHAFT && favourite.shaft().isEmpty()) {
             throw new BadInput("the shaft of %s is not on record, so it cannot be kept; %s, or record it"

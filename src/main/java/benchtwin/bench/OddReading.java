@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Finds readings that may be slips: they can be, but are far from what the club measured last, or from what such a club usually
@@ -59,9 +58,8 @@ public final class OddReading {
     public static Account why(OpenBook book, String tag, String word, String typed) throws BadInput {
         Quantity quantity = HowOption.quantity(word);
         ReadColumn column = ReadColumn.of(quantity).orElseThrow(() -> new BadInput("%s is not read of a whole club".formatted(QuantityText.name(quantity))));
-        OptionalDouble parsed = ColumnText.parse(column.column(), typed);
-        double value = parsed.orElseThrow(() -> new BadInput("\"%s\" is not a value for %s; expected %s".formatted(typed,
-            QuantityText.name(quantity), ColumnText.expected(column.column()))));
+        double value = ColumnText.parse(column.column(), typed.replace(',', '.')).orElseThrow(() -> new BadInput(
+            "\"%s\" is not a value for %s; expected %s".formatted(typed, QuantityText.name(quantity), ColumnText.expected(column.column()))));
         State club = book.read(view -> view.state(OpenBook.need(view, ThingKind.CLUB, tag)));
         ClubValues.Value last = ClubValues.of(ClubReadings.current(club)).get(quantity);
         Account.Teller tell = Account.tell("Why %s %s of %s is asked about".formatted(QuantityText.name(quantity), QuantityText.value(quantity, value),
@@ -70,7 +68,7 @@ public final class OddReading {
             tell.say("Last read %s ± %s on %s: this is %s away.".formatted(QuantityText.value(quantity, last.value()),
                 QuantityText.size(quantity, last.uncertainty()), last.since().day(book.zone()), QuantityText.size(quantity, Math.abs(value - last.value()))))
                 .say("Asked about beyond the larger of %s and 5 × √2 × %s = %s.".formatted(QuantityText.size(quantity, surprise(quantity)),
-                    QuantityText.size(quantity, last.uncertainty()), QuantityText.size(quantity, SPREADS * Math.sqrt(2) * last.uncertainty())));
+                    QuantityText.size(quantity, last.uncertainty()), QuantityText.size(quantity, byChance(last.uncertainty()))));
         } else {
             tell.say("It was not read since anything changed it.").points("What such a club usually measures:", UsualOfClubs.of(quantity,
                 ClubViews.category(club)).map(usual -> "%s to %s".formatted(QuantityText.value(quantity, usual.least()),
@@ -110,13 +108,17 @@ public final class OddReading {
         if (last.isPresent()) {
             double before = last.get().read().value().orElseThrow();
             double moved = Math.abs(value - before);
-            double chance = SPREADS * Math.sqrt(2) * last.get().read().uncertainty().orElse(0);
-            return moved <= Math.max(surprise(column), chance) ? Optional.empty() : Optional.of("%s is %s from the %s read on %s".formatted(
+            return moved <= Math.max(surprise(column), byChance(last.get().read().uncertainty().orElse(0))) ? Optional.empty() : Optional.of("%s is %s from the %s read on %s".formatted(
                 said, ColumnText.size(column, moved), ColumnText.value(column, before), last.get().since().day(book.zone())));
         }
         return value >= usual.least() && value <= usual.most() ? Optional.empty() : Optional.of(
             "%s is unusual for a %s of this kind; as a rule it is %s to %s".formatted(said, kind.word(),
                 ColumnText.value(column, usual.least()), ColumnText.value(column, usual.most())));
+    }
+
+    /** How far two readings, each with this standard uncertainty, are apart at most by chance. */
+    private static double byChance(double uncertainty) {
+        return SPREADS * Math.sqrt(2) * uncertainty;
     }
 
     /** How far a part that was left alone is never from its last reading: angles, frequencies and masses as for clubs. Ours. */
@@ -127,7 +129,7 @@ public final class OddReading {
 
     private static Optional<String> moved(OpenBook book, Quantity quantity, double value, ClubValues.Value last) {
         double moved = Math.abs(value - last.value());
-        return moved <= Math.max(surprise(quantity), SPREADS * Math.sqrt(2) * last.uncertainty()) ? Optional.empty()
+        return moved <= Math.max(surprise(quantity), byChance(last.uncertainty())) ? Optional.empty()
             : Optional.of("%s %s is %s from the %s read on %s".formatted(QuantityText.name(quantity), QuantityText.value(quantity, value),
                 QuantityText.size(quantity, moved), QuantityText.value(quantity, last.value()), last.since().day(book.zone())));
     }

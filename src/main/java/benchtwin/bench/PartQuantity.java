@@ -14,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -43,32 +42,21 @@ final class PartQuantity {
 
     /** The quantities that are read of a part, in the order of its file's columns. */
     static List<PartQuantity> of(ThingKind part, State state) {
-        StockKind kind = kind(part);
+        StockKind kind = StockInventory.sheet(part);
         return MeasuredColumns.names(kind).stream().map(column -> new PartQuantity(kind, column, state)).filter(PartQuantity::isReadOfIt)
             .toList();
     }
 
-    private static StockKind kind(ThingKind part) {
-        return switch (part) {
-            case HEAD -> StockKind.HEADS;
-            case SHAFT -> StockKind.SHAFTS;
-            case GRIP -> StockKind.GRIPS;
-            case SLEEVE -> StockKind.SLEEVES;
-            case WEIGHT -> StockKind.WEIGHTS;
-            default -> throw new IllegalArgumentException(part.word() + " is no part");
-        };
-    }
-
     private boolean isReadOfIt() {
         boolean head = kind == StockKind.HEADS;
-        boolean wood = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();
+        boolean wood = category.filter(Category::isDriverOrFairway).isPresent();
         return !(head && (WOODS_ALONE.contains(column) && isByEdge() || column.equals("bounce_deg") && wood
             || SLEEVED_ALONE.contains(column) && !sleeved || BONDED_ALONE.contains(column) && sleeved));
     }
 
     /** Whether its angles can be read by the leading edge alone. */
     private boolean isByEdge() {
-        return category.filter(known -> known == Category.IRON || known == Category.WEDGE || known == Category.PUTTER).isPresent();
+        return category.filter(Category::isReadByTheEdge).isPresent();
     }
 
     String column() {
@@ -138,12 +126,7 @@ final class PartQuantity {
     }
 
     private static double number(String column, String typed) throws BadInput {
-        OptionalDouble value = ColumnText.parse(column, typed.replace(',', '.'));
-        if (value.isEmpty() || !Double.isFinite(value.getAsDouble())) {
-            throw new BadInput("%s: \"%s\" is not a value; expected %s".formatted(ColumnText.name(column), typed.strip(),
-                ColumnText.expected(column)));
-        }
-        return value.getAsDouble();
+        return ColumnText.need(column, ColumnText.name(column), typed);
     }
 
     /** What a reading of it is trusted to until a gauge's own uncertainty is known. */

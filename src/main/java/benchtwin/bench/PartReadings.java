@@ -11,7 +11,6 @@ import benchtwin.book.State;
 import benchtwin.book.Thing;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -149,13 +148,11 @@ public final class PartReadings {
     private static Optional<CurrentReading> likeIt(State state, PartQuantity asked) {
         List<String> names = asked.conditions(Map.of()).stream().map(Condition::name).toList();
         return state.readings().stream().filter(read -> !read.read().condition().isEmpty()
-            && names.containsAll(read.read().condition().keySet())).max(Comparator.comparing(CurrentReading::since)
-            .thenComparing(CurrentReading::id));
+            && names.containsAll(read.read().condition().keySet())).max(CurrentReading.BY_TIME);
     }
 
     private static Optional<CurrentReading> last(State state, String quantity) {
-        return state.readings().stream().filter(read -> read.read().quantity().equals(quantity)).max(
-            Comparator.comparing(CurrentReading::since).thenComparing(CurrentReading::id));
+        return state.readings().stream().filter(read -> read.read().quantity().equals(quantity)).max(CurrentReading.BY_TIME);
     }
 
     private static PartQuantity quantity(Thing part, State state, String asked) throws BookProblem {
@@ -181,8 +178,7 @@ public final class PartReadings {
             PartQuantity quantity = quantity(part, state, read.quantity());
             NewReading now = reading(view, quantity, read);
             Optional<CurrentReading> last = state.readings().stream().filter(one -> one.read().quantity().equals(now.quantity())
-                && one.read().condition().equals(now.condition())).max(Comparator.comparing(CurrentReading::since)
-                .thenComparing(CurrentReading::id));
+                && one.read().condition().equals(now.condition())).max(CurrentReading.BY_TIME);
             return OddReading.ofPart(book, now, last, quantity.usual(), part.kind()).stream().toList();
         });
     }

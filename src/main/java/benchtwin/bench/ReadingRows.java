@@ -29,14 +29,7 @@ final class ReadingRows {
     ReadingRows(OpenBook book, BookView view, Thing thing, GaugeReference gauges) {
         this.book = book;
         this.gauges = gauges;
-        this.kind = switch (thing.kind()) {
-            case HEAD -> StockKind.HEADS;
-            case SHAFT -> StockKind.SHAFTS;
-            case GRIP -> StockKind.GRIPS;
-            case SLEEVE -> StockKind.SLEEVES;
-            case WEIGHT -> StockKind.WEIGHTS;
-            default -> StockKind.CLUBS;
-        };
+        this.kind = StockInventory.sheet(thing.kind());
         for (KeptEvent event : view.events(thing)) {
             for (KeptReading reading : event.readings()) {
                 events.put(reading.id(), event);

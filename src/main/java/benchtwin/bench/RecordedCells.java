@@ -72,7 +72,7 @@ final class RecordedCells {
      */
     void readings(List<CurrentReading> current, ZoneId zone) {
         List<CurrentReading> newestFirst = current.stream().filter(reading -> columns.contains(reading.read().quantity()))
-            .sorted(Comparator.comparing(CurrentReading::since).thenComparing(CurrentReading::id).reversed()).toList();
+            .sorted(CurrentReading.BY_TIME.reversed()).toList();
         Map<String, CurrentReading> chosen = new HashMap<>();
         for (CurrentReading reading : newestFirst) {
             if (!chosen.containsKey(reading.read().quantity()) && agrees(reading)) {

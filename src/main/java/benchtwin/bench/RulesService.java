@@ -1,7 +1,6 @@
 package benchtwin.bench;
 
 import benchtwin.club.AngleReading;
-import benchtwin.club.Category;
 import benchtwin.club.ClubRow;
 import benchtwin.club.ClubState;
 import benchtwin.club.Head;
@@ -169,12 +168,8 @@ public final class RulesService {
             length.map(ClubRow::lengthMethod).orElse(LengthMethod.AXIS), angle(newestFirst, HeadAngles::loftDeg),
             angle(newestFirst, HeadAngles::lieDeg).or(() -> head.flatMap(h -> h.angles().lieDeg())));
         boolean readAsWood = newestFirst.stream().flatMap(row -> row.angles().stream()).map(HeadAngles::reading).findFirst()
-            .or(() -> head.map(h -> h.angles().reading())).map(AngleReading::isWood).orElse(isUsuallyAWood(club.category()));
+            .or(() -> head.map(h -> h.angles().reading())).map(AngleReading::isWood).orElse(club.category().isDriverOrFairway());
         return new Checked(club, RuledClub.recorded(club.category(), readAsWood, readings, head).findings(), localInForce);
-    }
-
-    private static boolean isUsuallyAWood(Category category) {
-        return category == Category.DRIVER || category == Category.FAIRWAY;
     }
 
     private static Optional<Reading> angle(List<ClubRow> newestFirst, Function<HeadAngles, Optional<Reading>> which) {

@@ -78,7 +78,6 @@ public record Sitting(Map<Quantity, List<Double>> values, Optional<AngleReading>
     }
 
     private AngleReading readAs(Category category) {
-        return reading.orElse(category == Category.DRIVER || category == Category.FAIRWAY ? AngleReading.SOLED
-            : AngleReading.EDGE);
+        return reading.orElse(category.usualReading());
     }
 }

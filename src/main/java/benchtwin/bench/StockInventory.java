@@ -38,7 +38,8 @@ final class StockInventory {
     private static final List<String> CUTS = List.of("tip_cut_mm", "butt_cut_mm");
     private static final String FREQUENCY = "frequency_cpm";
     private static final Map<ThingKind, StockKind> SHEETS = new EnumMap<>(Map.of(ThingKind.SLEEVE, StockKind.SLEEVES, ThingKind.WEIGHT,
-        StockKind.WEIGHTS, ThingKind.HEAD, StockKind.HEADS, ThingKind.SHAFT, StockKind.SHAFTS, ThingKind.GRIP, StockKind.GRIPS));
+        StockKind.WEIGHTS, ThingKind.HEAD, StockKind.HEADS, ThingKind.SHAFT, StockKind.SHAFTS, ThingKind.GRIP, StockKind.GRIPS,
+        ThingKind.CLUB, StockKind.CLUBS));
 
     private final OpenBook book;
     private final Optional<String> forJob;
@@ -65,6 +66,15 @@ final class StockInventory {
         return read(view, new StockInventory(book, forJob, asFound, look).laidOut(view));
     }
 
+    /** The file that holds things of a kind: parts and clubs have one. */
+    static StockKind sheet(ThingKind kind) {
+        StockKind sheet = SHEETS.get(kind);
+        if (sheet == null) {
+            throw new IllegalArgumentException(kind.word() + " is no stock");
+        }
+        return sheet;
+    }
+
     /** The grips alone. */
     static List<Grip> grips(OpenBook book, BookView view) {
         StockInventory stock = new StockInventory(book, Optional.empty(), true, CloseLook.AT_ALL);
@@ -84,7 +94,7 @@ final class StockInventory {
         if (text.thing().kind() == ThingKind.CLUB) {
             stock.club(text);
         } else {
-            stock.part(text, SHEETS.get(text.thing().kind()));
+            stock.part(text, sheet(text.thing().kind()));
         }
         return read(gauges, stock.rows);
     }
@@ -92,7 +102,7 @@ final class StockInventory {
     /** One part, by itself. */
     static AsStock alone(OpenBook book, BookView view, Thing part) {
         StockInventory stock = new StockInventory(book, Optional.empty(), true, CloseLook.AT_ALL);
-        stock.part(new StateOf(part, view.state(part)), SHEETS.get(part.kind()));
+        stock.part(new StateOf(part, view.state(part)), sheet(part.kind()));
         return new AsStock(read(view, stock.rows).faults(), stock.rows.stream().flatMap(cells -> cells.row().readings().keySet().stream())
             .collect(Collectors.toSet()));
     }
@@ -122,7 +132,7 @@ final class StockInventory {
     }
 
     private void parts(BookView view, ThingKind kind) {
-        view.eachState(kind, text -> part(text, SHEETS.get(kind)));
+        view.eachState(kind, text -> part(text, sheet(kind)));
     }
 
     private void part(StateText text, StockKind sheet) {

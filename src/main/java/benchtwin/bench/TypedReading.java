@@ -2,7 +2,6 @@ package benchtwin.bench;
 
 import benchtwin.club.Quantity;
 import benchtwin.club.QuantityText;
-import java.util.OptionalDouble;
 
 /** Reads what was typed as a club's value, the way a bench writes it. */
 public final class TypedReading {
@@ -20,11 +19,6 @@ public final class TypedReading {
     public static double of(Quantity quantity, String typed) throws BadInput {
         String column = ReadColumn.of(quantity).orElseThrow(() -> new BadInput("%s is not read of a whole club".formatted(
             QuantityText.name(quantity)))).column();
-        OptionalDouble value = ColumnText.parse(column, typed.replace(',', '.'));
-        if (value.isEmpty() || !Double.isFinite(value.getAsDouble())) {
-            throw new BadInput("%s: \"%s\" is not a value; expected %s".formatted(QuantityText.name(quantity), typed.strip(),
-                ColumnText.expected(column)));
-        }
-        return value.getAsDouble();
+        return ColumnText.need(column, QuantityText.name(quantity), typed);
     }
 }

@@ -56,8 +56,7 @@ final class Fold {
 
     private List<CurrentReading> current() {
         return readings.values().stream().flatMap(List::stream)
-            .sorted(Comparator.comparing((CurrentReading one) -> one.read().quantity()).thenComparing(CurrentReading::since)
-                .thenComparing(CurrentReading::id))
+            .sorted(Comparator.comparing((CurrentReading one) -> one.read().quantity()).thenComparing(CurrentReading.BY_TIME))
             .toList();
     }
 

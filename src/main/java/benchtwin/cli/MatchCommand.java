@@ -189,7 +189,7 @@ final class MatchCommand implements Callable<Integer> {
             throw new BadInput("a target written out needs --category and --hand");
         }
         return new MatchService.WrittenTarget(category, Optional.ofNullable(number), hand,
-            reading != null ? reading : MatchService.usualReading(category),
+            reading != null ? reading : category.usualReading(),
             QuantityList.OF_CLUBS.values("--target", target), Optional.ofNullable(shaft), Optional.ofNullable(head),
             Optional.ofNullable(grip));
     }

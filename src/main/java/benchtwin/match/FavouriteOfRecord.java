@@ -89,7 +89,7 @@ public final class FavouriteOfRecord {
         row.totalMassG().ifPresent(r -> measured.put(Quantity.TOTAL_MASS, r));
         AngleReading reading = row.angles().map(HeadAngles::reading)
             .or(() -> head.map(h -> h.angles().reading()))
-            .orElse(usualReading(club.category()));
+            .orElse(club.category().usualReading());
         missing(club, reading, measured);
         Optional<OldClub> old = old(row, head, shaft, sleeve, grip, condition, measured);
         shaft.flatMap(Shaft::torqueDeg).ifPresent(torque -> measured.put(Quantity.TORQUE, torque));
@@ -104,10 +104,6 @@ public final class FavouriteOfRecord {
             notes.add("%s %s of the club is not in the files".formatted(kind, tag.get()));
         }
         return part;
-    }
-
-    private static AngleReading usualReading(Category category) {
-        return category == Category.DRIVER || category == Category.FAIRWAY ? AngleReading.SOLED : AngleReading.EDGE;
     }
 
     private static void angles(HeadAngles angles, Map<Quantity, Reading> measured) {

@@ -29,6 +29,6 @@ public enum LimitScope {
     }
 
     static boolean isWood(Category category, boolean readAsWood) {
-        return category == Category.DRIVER || category == Category.FAIRWAY || category == Category.HYBRID && readAsWood;
+        return category.isDriverOrFairway() || category == Category.HYBRID && readAsWood;
     }
 }

@@ -28,8 +28,7 @@ final class AngleCells {
 
     /** Whether it is an iron, a wedge or a putter. */
     static boolean isReadByTheEdge(Optional<Category> category) {
-        return category.filter(known -> known == Category.IRON || known == Category.WEDGE
-            || known == Category.PUTTER).isPresent();
+        return category.filter(Category::isReadByTheEdge).isPresent();
     }
 
     /** How the angles of such a club are read where nothing is said. */
@@ -40,7 +39,7 @@ final class AngleCells {
     /** As written; irons, wedges and putters are read by the edge, a wood has to say. */
     static AngleReading reading(Row row, Optional<Category> category) {
         boolean edgeOnly = isReadByTheEdge(category);
-        boolean woodOnly = category.filter(known -> known == Category.DRIVER || known == Category.FAIRWAY).isPresent();
+        boolean woodOnly = category.filter(Category::isDriverOrFairway).isPresent();
         Optional<AngleReading> written = row.word("reading", AngleReading.class);
         if (written.isPresent()) {
             if (edgeOnly && written.get().isWood()) {

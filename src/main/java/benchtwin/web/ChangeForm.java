@@ -34,7 +34,7 @@ public final class ChangeForm {
             Optional<String> line = form.text("ask");
             return line.isEmpty() ? Optional.empty() : Optional.of(ChangeWish.typed(line.get()));
         });
-        wish = asked.map(one -> new ChangeService.Wish(one.amounts(), one.gripTag(), one.gripMass(), reading, isTicked("otherModels"), top,
+        wish = asked.map(one -> new ChangeService.Wish(one.amounts(), one.gripTag(), one.gripMass(), reading, fields.isTicked("otherModels"), top,
             tolerances.all(), shop));
     }
 
@@ -67,15 +67,6 @@ public final class ChangeForm {
     }
 
     /**
-     * Whether any of some fields cannot be read.
-     * @param beginnings what the fields' names begin with
-     * @return true where a message stands beside one
-     */
-    public boolean isWrong(List<String> beginnings) {
-        return fields.isWrong(beginnings);
-    }
-
-    /**
      * The tolerances and weights.
      * @return as typed
      */
@@ -89,23 +80,5 @@ public final class ChangeForm {
      */
     public String tag() {
         return tag;
-    }
-
-    /**
-     * A field as it was typed.
-     * @param name of the field
-     * @return empty when it was not filled in
-     */
-    public String text(String name) {
-        return fields.text(name);
-    }
-
-    /**
-     * Whether a box is ticked.
-     * @param name of the field
-     * @return true when it is
-     */
-    public boolean isTicked(String name) {
-        return fields.isTicked(name);
     }
 }

@@ -69,11 +69,6 @@ public final class Explained {
     void sketch(Context ctx, Options options) throws BadInput {
         Ranked option = options.named(Form.query(ctx));
         String title = "Head %s before and after".formatted(option.head().tag());
-        String svg = HeadSketches.of(option).svg();
-        if (Site.wantsPart(ctx)) {
-            site.part(ctx, "sketch", Map.of("svg", svg, "title", title));
-        } else {
-            site.page(ctx, "sketchPage", title, Section.PLAYERS, Map.of("svg", svg, "back", options.back()));
-        }
+        site.drawing(ctx, title, Section.PLAYERS, HeadSketches.of(option).svg(), options.back());
     }
 }

@@ -70,8 +70,12 @@ public final class Fields {
         return !messages().isEmpty();
     }
 
-    /** Whether any of these fields cannot be read. */
-    boolean isWrong(List<String> beginnings) {
+    /**
+     * Whether any of some fields cannot be read.
+     * @param beginnings what the fields' names begin with
+     * @return true where a message stands beside one
+     */
+    public boolean isWrong(List<String> beginnings) {
         return wrong.entrySet().stream().anyMatch(one -> !one.getValue().isEmpty() && beginnings.stream().anyMatch(one.getKey()::startsWith));
     }
 

@@ -44,13 +44,8 @@ final class JobPages implements Routes {
     private void sketch(Context ctx) throws BadInput {
         String number = ctx.pathParam("number");
         String club = Form.query(ctx).need("club", "the club");
-        String svg = JobSheet.of(site.book(), number).sketch(club).svg();
-        String title = "The head of %s before and after".formatted(club);
-        if (Site.wantsPart(ctx)) {
-            site.part(ctx, "sketch", Map.of("svg", svg, "title", title));
-        } else {
-            site.page(ctx, "sketchPage", title, Section.TODAY, Map.of("svg", svg, "back", "/jobs/" + number));
-        }
+        site.drawing(ctx, "The head of %s before and after".formatted(club), Section.TODAY, JobSheet.of(site.book(), number).sketch(club).svg(),
+            "/jobs/" + number);
     }
 
     private Entering.Outcome callOff(Context ctx, Form form, OpenBook book) throws BadInput {

@@ -97,7 +97,7 @@ public final class MatchForm {
     }
 
     MatchService.Wish wish() {
-        return new MatchService.Wish(keep, isTicked("otherModels"), top, tolerances.all(), shop, minutes, readings, without);
+        return new MatchService.Wish(keep, fields.isTicked("otherModels"), top, tolerances.all(), shop, minutes, readings, without);
     }
 
     /** What is asked, with an equals of its own. */
@@ -121,11 +121,6 @@ public final class MatchForm {
      */
     public List<String> missing() {
         return target.map(TargetForm::missing).orElse(List.of());
-    }
-
-    /** Whether nothing at all was typed. */
-    boolean isEmpty() {
-        return club.isEmpty() && query().isEmpty();
     }
 
     /** All of it, for addresses. */
@@ -169,7 +164,7 @@ public final class MatchForm {
      * @return the name as far as it is known; null where the club says it
      */
     public String forWhom() {
-        return club.isPresent() ? null : text("player");
+        return club.isPresent() ? null : fields.text("player");
     }
 
     /** The job that is planned, where one was taken on before. */
@@ -231,24 +226,6 @@ public final class MatchForm {
      */
     public String query() {
         return asked().query();
-    }
-
-    /**
-     * A field as it was typed.
-     * @param name of the field
-     * @return empty when it was not filled in
-     */
-    public String text(String name) {
-        return fields.text(name);
-    }
-
-    /**
-     * Whether a box is ticked.
-     * @param name of the field
-     * @return true when it is
-     */
-    public boolean isTicked(String name) {
-        return fields.isTicked(name);
     }
 
     /**

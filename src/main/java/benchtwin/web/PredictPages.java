@@ -64,11 +64,6 @@ final class PredictPages implements Routes {
         PredictForm asked = PredictForm.of(ctx);
         Workshop workshop = site.stock().of(site.book(), false);
         String svg = PredictService.sketch(workshop, answer(asked, workshop)).svg();
-        String title = "Head %s before and after".formatted(asked.build().head());
-        if (Site.wantsPart(ctx)) {
-            site.part(ctx, "sketch", Map.of("svg", svg, "title", title));
-        } else {
-            site.page(ctx, "sketchPage", title, Section.STOCK, Map.of("svg", svg, "back", asked.asked().at(PredictForm.PATH)));
-        }
+        site.drawing(ctx, "Head %s before and after".formatted(asked.build().head()), Section.STOCK, svg, asked.asked().at(PredictForm.PATH));
     }
 }

@@ -53,13 +53,13 @@ public final class ShaftsForm {
             written.putAll(fields.at(TARGET + quantity.word(), Map.<Quantity, Double>of(), form -> written(form, quantity)));
         }
         OptionalDouble clampMm = clampMm(fields, "clamp", "clamp");
-        boolean overGrip = isTicked("overGrip");
+        boolean overGrip = fields.isTicked("overGrip");
         if ((clampMm.isPresent() || overGrip) && !written.containsKey(Quantity.FREQUENCY)) {
             fields.refuse("clamp", "clamp and over the grip say how a frequency written out is read: write one, or leave them empty");
         }
         wish = new ShaftsService.Wish(Optional.of(tag), fields.form().text("head"), fields.form().text("grip"), written, clampMm, overGrip,
             headAdded(), fields.at("material", Optional.empty(), form -> form.choice("material", "material", ShaftMaterial.values())),
-            isTicked("sameModel"), clampMm(fields, "assumeClamp", "clamp assumed"), picking, tolerances.all(), ShopFields.of(fields));
+            fields.isTicked("sameModel"), clampMm(fields, "assumeClamp", "clamp assumed"), picking, tolerances.all(), ShopFields.of(fields));
     }
 
     static ShaftsForm of(OpenBook book, Context ctx) throws BadInput {
@@ -132,15 +132,6 @@ public final class ShaftsForm {
     }
 
     /**
-     * Whether any of some fields cannot be read.
-     * @param beginnings what the fields' names begin with
-     * @return true where a message stands beside one
-     */
-    public boolean isWrong(List<String> beginnings) {
-        return fields.isWrong(beginnings);
-    }
-
-    /**
      * The tolerances and weights.
      * @return as typed
      */
@@ -163,24 +154,6 @@ public final class ShaftsForm {
      */
     public String tag() {
         return tag;
-    }
-
-    /**
-     * A field as it was typed.
-     * @param name of the field
-     * @return empty when it was not filled in
-     */
-    public String text(String name) {
-        return fields.text(name);
-    }
-
-    /**
-     * Whether a box is ticked.
-     * @param name of the field
-     * @return true when it is
-     */
-    public boolean isTicked(String name) {
-        return fields.isTicked(name);
     }
 
     /**

@@ -134,6 +134,22 @@ final class Site {
         ctx.html(filled(template, values));
     }
 
+    /**
+     * Answers with a drawing: a script with that part alone, else with a page of it.
+     * @param ctx     the request
+     * @param title   what is drawn
+     * @param section which entry of the navigation it belongs to
+     * @param svg     the drawing
+     * @param back    address of the page it belongs to
+     */
+    void drawing(Context ctx, String title, Section section, String svg, String back) {
+        if (wantsPart(ctx)) {
+            part(ctx, "sketch", Map.of("svg", svg, "title", title));
+        } else {
+            page(ctx, "sketchPage", title, section, Map.of("svg", svg, "back", back));
+        }
+    }
+
     String filled(String template, Map<String, Object> values) {
         StringOutput page = new StringOutput();
         templates.render(template + ".jte", values, page);

@@ -30,8 +30,8 @@ final class TargetForm {
         Category category = fields.at("category", Category.DRIVER, form -> form.choice("category", "category", Category.values())
             .orElse(Category.DRIVER));
         Hand hand = fields.at("hand", Hand.RIGHT, form -> form.choice("hand", "hand", Hand.values()).orElse(Hand.RIGHT));
-        AngleReading reading = fields.at("reading", MatchService.usualReading(category), form -> form.choice("reading", "how its angles are read",
-            AngleReading.values()).orElse(MatchService.usualReading(category)));
+        AngleReading reading = fields.at("reading", category.usualReading(), form -> form.choice("reading", "how its angles are read",
+            AngleReading.values()).orElse(category.usualReading()));
         Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
         for (Quantity quantity : Quantity.targetable()) {
             values.putAll(fields.at(field(quantity), Map.<Quantity, Double>of(), form -> value(form, quantity)));

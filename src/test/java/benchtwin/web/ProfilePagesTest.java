@@ -3,6 +3,7 @@ package benchtwin.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import benchtwin.bench.HowText;
 import benchtwin.measure.Units;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpResponse;
@@ -26,18 +27,18 @@ class ProfilePagesTest {
     void thePageShowsTheNumbersOfTheCommandLine(String tag, String query, String options) throws Exception {
         JsonNode answer = CommandLine.json(PAGES, ("shafts --profile " + tag + " " + options).strip().split(" "));
         String page = CommandLine.read(visitor.get("/stock/" + tag + "/profile" + query).body());
-        assertThat(page).contains(NumberText.fixed(answer.get("rawCpm").asDouble(), 1) + " ±"
-            + NumberText.fixed(answer.get("rawUncertaintyCpm").asDouble(), 1) + " cpm").contains(answer.get("gripFactor").asText());
+        assertThat(page).contains(HowText.fixed(answer.get("rawCpm").asDouble(), 1) + " ±"
+            + HowText.fixed(answer.get("rawUncertaintyCpm").asDouble(), 1) + " cpm").contains(answer.get("gripFactor").asText());
         assertThat(answer.get("readings")).isNotEmpty();
         for (JsonNode reading : answer.get("readings")) {
             assertThat(page).contains("%s in</th><td class=\"n\">%s g</td><td>%s</td><td class=\"n\">%s ±%s</td><td class=\"n\">%s</td>".formatted(
-                NumberText.fixed(Units.inches(reading.get("freeLengthMm").asDouble()), 2), NumberText.fixed(reading.get("tipMassG").asDouble(), 0),
-                reading.get("overGrip").asBoolean() ? "grip" : "bare butt", NumberText.fixed(reading.get("readCpm").asDouble(), 1),
-                NumberText.fixed(reading.get("standardUncertaintyCpm").asDouble(), 1), NumberText.fixed(reading.get("computedCpm").asDouble(), 1)));
+                HowText.fixed(Units.inches(reading.get("freeLengthMm").asDouble()), 2), HowText.fixed(reading.get("tipMassG").asDouble(), 0),
+                reading.get("overGrip").asBoolean() ? "grip" : "bare butt", HowText.fixed(reading.get("readCpm").asDouble(), 1),
+                HowText.fixed(reading.get("standardUncertaintyCpm").asDouble(), 1), HowText.fixed(reading.get("computedCpm").asDouble(), 1)));
         }
         for (JsonNode knot : answer.get("profile")) {
-            assertThat(page).contains("<td class=\"n\">%s ±%s</td><td class=\"n\">×%s</td>".formatted(NumberText.fixed(knot.get("stiffnessNm2").asDouble(), 2),
-                NumberText.fixed(knot.get("standardUncertaintyNm2").asDouble(), 2), NumberText.fixed(knot.get("factorOnDefault").asDouble(), 2)));
+            assertThat(page).contains("<td class=\"n\">%s ±%s</td><td class=\"n\">×%s</td>".formatted(HowText.fixed(knot.get("stiffnessNm2").asDouble(), 2),
+                HowText.fixed(knot.get("standardUncertaintyNm2").asDouble(), 2), HowText.fixed(knot.get("factorOnDefault").asDouble(), 2)));
         }
         assertThat(page.contains("A profile of its own takes readings")).isEqualTo(answer.get("profile").isEmpty());
     }
