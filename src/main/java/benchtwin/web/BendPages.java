@@ -69,13 +69,13 @@ final class BendPages implements Routes {
             ctx.redirect("/bend/" + FindPages.encoded(head.get()));
             return;
         }
-        List<String> heads = form.text("job").isPresent() ? service().headsOf(form.text("job").get()) : List.of();
+        List<String> heads = form.text("job").isPresent() ? service(ctx).headsOf(form.text("job").get()) : List.of();
         site.page(ctx, "bendBegin", "Bend", Section.BEND, Map.of("heads", heads, "job", form.text("job").orElse(""),
             "waiting", heads.isEmpty() ? BendService.waiting(site.book()) : List.of()));
     }
 
-    private BendService service() throws BadInput {
-        return BendService.of(site.book(), site.stock().of(site.book(), true));
+    private BendService service(Context ctx) throws BadInput {
+        return BendService.of(site.book(ctx), site.stock().of(site.book(), true));
     }
 
     private synchronized void show(Context ctx) throws BadInput {
@@ -109,15 +109,15 @@ final class BendPages implements Routes {
             typed.put(field, form.text(field).orElse(""));
         }
         site.page(ctx, "bendTarget", "Bend " + ctx.pathParam("head"), Section.BEND, Map.of("head", ctx.pathParam("head"), "typed", typed,
-            "angles", angles(ctx.pathParam("head")), "working", form.text("working").orElse(Working.LIVE.word()), "job", form.text("job").orElse(""),
+            "angles", angles(ctx), "working", form.text("working").orElse(Working.LIVE.word()), "job", form.text("job").orElse(""),
             "messages", form.text("sent").isPresent() || messages.size() != 1 || !messages.get(0).startsWith("no angles") ? messages
                 : List.of()));
     }
 
     /** The angles a head is bent in, with what is on record; where there is no such head, every angle there is. */
-    private Map<Quantity, OptionalDouble> angles(String head) {
+    private Map<Quantity, OptionalDouble> angles(Context ctx) {
         try {
-            return service().bendable(head);
+            return service(ctx).bendable(ctx.pathParam("head"));
         } catch (BadInput noSuchHead) {
             Map<Quantity, OptionalDouble> all = new EnumMap<>(Quantity.class);
             ANGLES.forEach(quantity -> all.put(quantity, OptionalDouble.empty()));
@@ -125,8 +125,9 @@ final class BendPages implements Routes {
         }
     }
 
+    /** A session is one person's: who goes on with it opens it anew from the book, and what they read is theirs. */
     private static String key(Context ctx) {
-        return ctx.pathParam("head") + "?" + (ctx.queryString() == null ? "" : ctx.queryString());
+        return Site.who(ctx) + "/" + ctx.pathParam("head") + "?" + (ctx.queryString() == null ? "" : ctx.queryString());
     }
 
     /** The session in memory while nobody entered anything else of its head, else the same opened from the book. */
@@ -136,7 +137,7 @@ final class BendPages implements Routes {
             return kept;
         }
         Form form = Form.query(ctx);
-        BendRun run = service().open(ctx.pathParam("head"), form.text("job"), new BendService.Wish(angles(form, "to-"), angles(form, "by-"),
+        BendRun run = service(ctx).open(ctx.pathParam("head"), form.text("job"), new BendService.Wish(angles(form, "to-"), angles(form, "by-"),
             above0(angles(form, "tol-")), above0(angles(form, "u-")), form.text("gauge"),
             form.choice("working", "working", Working.values()).orElse(Working.LIVE), risk(form), limit(form),
             form.text("although")));

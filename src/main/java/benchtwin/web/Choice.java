@@ -68,7 +68,7 @@ final class Choice {
             return;
         }
         try {
-            String number = JobPlanning.promise(site.book(), new JobPlanning.For(about.number(), new JobBook.Order(about.what(), player,
+            String number = JobPlanning.promise(site.book(ctx), new JobPlanning.For(about.number(), new JobBook.Order(about.what(), player,
                 about.club(), form.text("due").map(due -> due.replace('T', ' ')), "")), List.of(planned.of(chosen.get())));
             ctx.redirect("/jobs/" + number);
         } catch (BadInput taken) {

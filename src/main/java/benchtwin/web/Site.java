@@ -164,7 +164,7 @@ final class Site {
     }
 
     /** Who enters from this browser; empty when they did not say. */
-    private static String who(Context ctx) {
+    static String who(Context ctx) {
         String kept = ctx.cookie(WHO);
         if (kept == null || kept.length() > MOST_WHO) {
             return "";

@@ -107,6 +107,16 @@ class ChoicePagesTest {
     }
 
     @Test
+    void aJobSaysWhoChoseIt() throws Exception {
+        Caller fern = Caller.here(PAGES);
+        fern.get("/");
+        fern.post("/who", Map.of("who", "Ms Fern", "back", "/"));
+        String path = "/clubs/QUILLBY-3W/change?ask=swing+weight+-2";
+        JobBook.Job job = job(choose(fern, path, fern.get(path).body()));
+        assertThat(fern.get("/jobs/" + job.number()).body()).contains("taken on by Ms Fern");
+    }
+
+    @Test
     void whoComesSecondIsToldWhoHasTheHead() throws Exception {
         Caller second = Caller.here(PAGES);
         String path = "/clubs/OAKES-DR/twin?tol-face=0.6";

@@ -67,6 +67,25 @@ class EnteringTest {
     }
 
     @Test
+    void aBendIsInTheNameOfWhoReadIt() throws Exception {
+        FormFiller fern = new FormFiller(PAGES);
+        FormFiller heath = new FormFiller(PAGES);
+        fern.open("/");
+        fern.send("/who", "who", "Ms Fern", "back", "/");
+        heath.open("/");
+        heath.send("/who", "who", "Mr Heath", "back", "/");
+        String path = "/bend/H-001?to-lie=62.3&u-lie=0.05";
+        fern.open(path);
+        fern.send(path, "read-lie", "63.3");
+        fern.send(path, "bends", "0", "asked", "1.35", "read-lie", "62.8");
+        heath.open(path);
+        heath.send(path, "bends", "1", "asked", "1", "read-lie", "62.5");
+        String history = words(heath.open("/stock/H-001"));
+        assertThat(history).contains("measured: lie 63.30°").contains("bent 0.50° flat: asked 1.35° flat (Ms Fern)")
+            .contains("bent 0.30° flat: asked 1.00° flat (Mr Heath)");
+    }
+
+    @Test
     void theSecondOfTwoIsToldAndKeepsWhatWasTyped() throws Exception {
         FormFiller fern = new FormFiller(PAGES);
         FormFiller heath = new FormFiller(PAGES);
